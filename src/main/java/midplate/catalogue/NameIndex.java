@@ -1,0 +1,86 @@
+package midplate.catalogue;
+
+import java.util.Arrays;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.ToIntFunction;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import midplate.chemistry.Solvent;
+import midplate.words.Message;
+import midplate.words.Refusal;
+
+/** Finds a solvent by whatever a chemist calls it, and offers the nearest names to a slip of the pen. */
+final class NameIndex {
+    private static final int OFFERED = 3;
+
+    private final Map<String, Solvent> byName = new LinkedHashMap<>();
+    private final Collection<Solvent> solvents;
+
+    NameIndex(Collection<Solvent> solvents) {
+        this.solvents = solvents;
+        for (Solvent solvent : solvents) {
+            names(solvent).forEach(name -> byName.putIfAbsent(plain(name), solvent));
+        }
+    }
+
+    /** A name with what does not matter taken away: case, blanks at the ends, hyphens against blanks. */
+    static String plain(String name) {
+        return name.toLowerCase(Locale.ROOT)
+                .replaceAll("[\\s_\\-\\u2010-\\u2015]+", " ")
+                .strip();
+    }
+
+    Optional<Solvent> find(String name) {
+        return Optional.ofNullable(byName.get(plain(name)));
+    }
+
+    /** The refusal of a name that no solvent has. */
+    Refusal unknown(String field, String name) {
+        List<String> near = nearest(name);
+        String todo = near.isEmpty() ? "Take a name from the list." : "Did you mean " + String.join(" or ", near) + "?";
+        String allowed = solvents.stream().map(Solvent::name).collect(Collectors.joining(", "));
+        return new Refusal(field, Message.of("catalogue.unknown-solvent", "came", name), name, allowed, todo);
+    }
+
+    /** Up to three solvents one of whose names is near: at most a third of its letters differ, two for short ones. */
+    private List<String> nearest(String name) {
+        String wanted = plain(name);
+        int limit = Math.min(Math.max(2, wanted.length() / 3), Math.max(0, wanted.length() - 1));
+        ToIntFunction<Solvent> distance = solvent -> names(solvent)
+                .mapToInt(known -> distance(wanted, plain(known)))
+                .min()
+                .orElseThrow();
+        return solvents.stream()
+                .filter(solvent -> distance.applyAsInt(solvent) <= limit)
+                .sorted(Comparator.comparingInt(distance))
+                .limit(OFFERED)
+                .map(Solvent::name)
+                .toList();
+    }
+
+    private static Stream<String> names(Solvent solvent) {
+        return Stream.concat(Stream.of(solvent.id(), solvent.name()), solvent.synonyms().stream());
+    }
+
+    /** The edit distance of Levenshtein: the fewest letters to insert, remove or change. */
+    static int distance(String one, String other) {
+        int[] above = new int[other.length() + 1];
+        Arrays.setAll(above, i -> i);
+        for (int i = 1; i <= one.length(); i++) {
+            int[] row = new int[other.length() + 1];
+            row[0] = i;
+            for (int j = 1; j <= other.length(); j++) {
+                int change = one.charAt(i - 1) == other.charAt(j - 1) ? 0 : 1;
+                row[j] = Math.min(above[j - 1] + change, 1 + Math.min(above[j], row[j - 1]));
+            }
+            above = row;
+        }
+        return above[other.length()];
+    }
+}

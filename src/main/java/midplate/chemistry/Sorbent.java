@@ -1,0 +1,26 @@
+package midplate.chemistry;
+
+import java.util.Arrays;
+import java.util.Locale;
+import java.util.Optional;
+
+/** What the plate is coated with. */
+public enum Sorbent {
+    /** Silica gel. */
+    SILICA,
+    /** Aluminium oxide. */
+    ALUMINA;
+
+    /** The name in files and requests: {@code silica} or {@code alumina}. */
+    public String id() {
+        return name().toLowerCase(Locale.ROOT);
+    }
+
+    /** The sorbent of that id, upper and lower case alike; empty when there is none. */
+    public static Optional<Sorbent> byId(String id) {
+        String wanted = id.strip().toLowerCase(Locale.ROOT);
+        return Arrays.stream(values())
+                .filter(sorbent -> sorbent.id().equals(wanted))
+                .findFirst();
+    }
+}

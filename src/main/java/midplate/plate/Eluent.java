@@ -1,0 +1,44 @@
+package midplate.plate;
+
+import java.util.Optional;
+import midplate.chemistry.Solvent;
+import midplate.chemistry.Sorbent;
+import midplate.words.Message;
+import midplate.words.Refusal;
+
+/**
+ * What ran up the plate and on what: a mixture of two solvents on a sorbent.
+ *
+ * @param sorbent the layer
+ * @param weak the weaker solvent
+ * @param strong the stronger solvent
+ * @param percentStrong share of the stronger solvent [% v/v, measured before mixing], in [0, 100]
+ * @param additive what else is in it, as written, such as {@code acetic acid 1 %}; such a system stands for itself and
+ *     is never pooled with plain runs
+ */
+public record Eluent(Sorbent sorbent, Solvent weak, Solvent strong, double percentStrong, Optional<String> additive) {
+    /** Refuses a percentage outside [0, 100] and an additive without a word. */
+    public Eluent {
+        if (!(percentStrong >= 0 && percentStrong <= 100)) {
+            throw new Refusal(
+                    "percentStrong",
+                    Message.of("plate.percent-out-of-range", "percent", percentStrong),
+                    Double.toString(percentStrong),
+                    "[0, 100]",
+                    "Give the volume of the stronger solvent as a percentage of both volumes before mixing.");
+        }
+        if (additive.isPresent() && additive.get().isBlank()) {
+            throw new Refusal(
+                    "additive",
+                    Message.of("plate.additive-blank"),
+                    "\"" + additive.get() + "\"",
+                    "a name with its amount",
+                    "Name the additive and its amount, or leave the field out.");
+        }
+    }
+
+    /** A mixture without additive. */
+    public static Eluent of(Sorbent sorbent, Solvent weak, Solvent strong, double percentStrong) {
+        return new Eluent(sorbent, weak, strong, percentStrong, Optional.empty());
+    }
+}

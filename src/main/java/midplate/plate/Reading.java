@@ -1,0 +1,53 @@
+package midplate.plate;
+
+import java.util.OptionalDouble;
+import midplate.words.Message;
+import midplate.words.Refusal;
+
+/**
+ * One Rf as read on a plate [1].
+ *
+ * <p>With {@link Limit#NONE} the true value lies near {@code rf}; with {@link Limit#AT_START} it is at most {@code rf},
+ * with {@link Limit#AT_FRONT} at least.
+ *
+ * @param rf the number or the bound [1], in [0, 1]; anything else is refused
+ * @param limit whether {@code rf} is a number or a bound
+ * @param standardError the ruler's standard error of {@code rf} [1], at least 0, when it was worked out from lengths
+ */
+public record Reading(double rf, Limit limit, OptionalDouble standardError) {
+    /** Refuses an Rf outside [0, 1] and a negative or endless error. */
+    public Reading {
+        if (!(rf >= 0 && rf <= 1)) {
+            throw new Refusal(
+                    "rf",
+                    Message.of("plate.rf-out-of-range", "rf", rf),
+                    Double.toString(rf),
+                    "[0, 1]",
+                    "Divide the spot's distance from the start line by the front's distance from the start line.");
+        }
+        if (standardError.isPresent()
+                && !(standardError.getAsDouble() >= 0 && Double.isFinite(standardError.getAsDouble()))) {
+            throw new Refusal(
+                    "standardError",
+                    Message.of("plate.error-out-of-range", "error", standardError.getAsDouble()),
+                    Double.toString(standardError.getAsDouble()),
+                    "[0, ∞)",
+                    "Give the standard error of the Rf, or leave it out.");
+        }
+    }
+
+    /** An Rf that was given as such, its ruler error unknown. */
+    public static Reading of(double rf) {
+        return new Reading(rf, Limit.NONE, OptionalDouble.empty());
+    }
+
+    /** A spot not visibly off the start line, whose Rf is at most the bound [1]. */
+    public static Reading atStart(double bound) {
+        return new Reading(bound, Limit.AT_START, OptionalDouble.empty());
+    }
+
+    /** A spot not visibly behind the front, whose Rf is at least the bound [1]. */
+    public static Reading atFront(double bound) {
+        return new Reading(bound, Limit.AT_FRONT, OptionalDouble.empty());
+    }
+}

@@ -1,0 +1,114 @@
+package midplate.words;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * One text with places for values: <code>{name}</code> shows a value plainly, <code>{name:2}</code> shows a number with
+ * exactly two decimals. Braces stand for nothing else.
+ *
+ * <p>Numbers are written with a point and a hyphen-minus whatever the machine's language; a number that rounds to zero
+ * carries no minus sign.
+ */
+final class Template {
+    private static final Pattern PLACE = Pattern.compile("\\{([a-z][A-Za-z0-9]*)(?::([0-9]))?}");
+
+    private final String key;
+    private final List<Part> parts;
+
+    /** A stretch of text, or a place: then {@code name} is set, and {@code decimals} is -1 for "plainly". */
+    private record Part(String text, @Nullable String name, int decimals) {}
+
+    private Template(String key, List<Part> parts) {
+        this.key = key;
+        this.parts = List.copyOf(parts);
+    }
+
+    /**
+     * Reads a text.
+     *
+     * @throws IllegalStateException when a brace belongs to no place
+     */
+    static Template of(String key, String text) {
+        List<Part> parts = new ArrayList<>();
+        Matcher place = PLACE.matcher(text);
+        int from = 0;
+        while (place.find()) {
+            parts.add(plainText(key, text.substring(from, place.start())));
+            String decimals = place.group(2);
+            parts.add(new Part("", place.group(1), decimals == null ? -1 : Integer.parseInt(decimals)));
+            from = place.end();
+        }
+        parts.add(plainText(key, text.substring(from)));
+        return new Template(key, parts);
+    }
+
+    private static Part plainText(String key, String text) {
+        if (text.indexOf('{') >= 0 || text.indexOf('}') >= 0) {
+            throw new IllegalStateException(String.format(
+                    Locale.ROOT,
+                    "Text %s: a brace in \"%s\" opens no place. Write {name} or {name:2}, the digit for the decimals.",
+                    key,
+                    text));
+        }
+        return new Part(text, null, -1);
+    }
+
+    /** The text with the message's values in their places. */
+    String fill(Message message) {
+        StringBuilder out = new StringBuilder();
+        for (Part part : parts) {
+            String name = part.name();
+            out.append(name == null ? part.text() : shown(message, name, part.decimals()));
+        }
+        return out.toString();
+    }
+
+    private String shown(Message message, String name, int decimals) {
+        Object value = message.args().get(name);
+        if (value == null) {
+            throw new IllegalStateException(String.format(
+                    Locale.ROOT,
+                    "Text %s shows {%s}, but the message brought %s. Give the message that value.",
+                    key,
+                    name,
+                    message.args().keySet()));
+        }
+        if (decimals < 0) {
+            return value instanceof Double number ? plain(number) : value.toString();
+        }
+        if (!(value instanceof Number number)) {
+            throw new IllegalStateException(String.format(
+                    Locale.ROOT,
+                    "Text %s shows {%s:%d}, but the message brought the words \"%s\". Give it a number.",
+                    key,
+                    name,
+                    decimals,
+                    value));
+        }
+        return fixed(number.doubleValue(), decimals);
+    }
+
+    private static String plain(double number) {
+        if (!Double.isFinite(number)) {
+            return Double.toString(number);
+        }
+        return number == 0
+                ? "0"
+                : BigDecimal.valueOf(number).stripTrailingZeros().toPlainString();
+    }
+
+    private static String fixed(double number, int decimals) {
+        if (!Double.isFinite(number)) {
+            return Double.toString(number);
+        }
+        String text = String.format(Locale.ROOT, "%." + decimals + "f", number);
+        boolean nothingLeft = text.chars().noneMatch(c -> c >= '1' && c <= '9');
+        return nothingLeft && text.startsWith("-") ? text.substring(1) : text;
+    }
+}
