@@ -90,6 +90,19 @@ public final class RetentionFactor {
     }
 
     /**
+     * Rf [1] of one development that gives an Rf after n of them: {@code Rf(1) = 1 − (1 − Rf(n))^(1/n)}, the inverse of
+     * {@link #afterDevelopments(double, int)}.
+     *
+     * @param rf Rf [1] after n developments, 0 to 1
+     * @param developments n [1], 1 or more
+     */
+    public static double beforeDevelopments(double rf, int developments) {
+        CLOSED.require("rf", rf);
+        Range.rightOpen(1, Double.POSITIVE_INFINITY).require("developments", developments);
+        return -Math.expm1(Math.log1p(-rf) / developments);
+    }
+
+    /**
      * The share of resolution [1] that the place on the plate leaves to a close pair: {@code √Rf·(1 − Rf)}. Its maximum is
      * 0.3849 at Rf 1/3.
      *

@@ -45,7 +45,7 @@ class SolventDataTest {
                 .sum();
         assertEquals(22, CATALOGUE.solvents().size());
         assertEquals(355, values);
-        assertEquals(48, CATALOGUE.sources().size());
+        assertEquals(52, CATALOGUE.sources().size());
         assertEquals(42, CATALOGUE.gaps().size());
     }
 

@@ -1,0 +1,37 @@
+package midplate.advice;
+
+import midplate.words.Message;
+import midplate.words.Refusal;
+
+/**
+ * How much eluent is wanted and how finely it can be measured.
+ *
+ * @param amountMl both solvents together [ml], in (0, 10 000]
+ * @param graduationMl the smallest step of the cylinder or pipette [ml], in (0, amountMl / 2]
+ */
+public record Glassware(double amountMl, double graduationMl) {
+    /** 10 ml in a cylinder divided into 0.1 ml; common practice, no source. */
+    public static final Glassware USUAL = new Glassware(10, 0.1);
+
+    private static final double MOST_ML = 10_000;
+
+    /** Refuses what cannot be poured. */
+    public Glassware {
+        if (!(amountMl > 0 && amountMl <= MOST_ML)) {
+            throw new Refusal(
+                    "amountMl",
+                    Message.of("advice.amount-out-of-range", "amountMl", amountMl),
+                    Double.toString(amountMl),
+                    "(0, 10000]",
+                    "Give the millilitres of eluent that the jar needs, often 5 to 10.");
+        }
+        if (!(graduationMl > 0 && graduationMl <= amountMl / 2)) {
+            throw new Refusal(
+                    "graduationMl",
+                    Message.of("advice.graduation-out-of-range", "graduationMl", graduationMl),
+                    Double.toString(graduationMl),
+                    "(0, " + amountMl / 2 + "]",
+                    "Give the smallest division of the cylinder or pipette in millilitres, for example 0.1.");
+        }
+    }
+}

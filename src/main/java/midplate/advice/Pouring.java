@@ -1,0 +1,42 @@
+package midplate.advice;
+
+import java.util.List;
+import midplate.inference.Outlook;
+
+/** From a ratio to millilitres, and what half a graduation on each volume does to the chance. */
+final class Pouring {
+    private Pouring() {}
+
+    static Pour of(Ratio ratio, Glassware glassware, Outlook outlook, List<Integer> spots) {
+        double step = glassware.graduationMl();
+        double strongMl = rounded(glassware.amountMl() * ratio.percentStrong() / 100, step);
+        double weakMl = rounded(glassware.amountMl() - strongMl, step);
+        double low = percent(weakMl + step / 2, Math.max(0, strongMl - step / 2));
+        double high = percent(Math.max(0, weakMl - step / 2), strongMl + step / 2);
+        if (strongMl == 0) {
+            low = 0;
+            high = 0;
+        } else if (weakMl == 0) {
+            low = 100;
+            high = 100;
+        }
+        double least = 1;
+        double most = 0;
+        double poured = percent(weakMl, strongMl);
+        for (double percent : new double[] {low, poured, high}) {
+            double chance = outlook.chance(percent, spots);
+            least = Math.min(least, chance);
+            most = Math.max(most, chance);
+        }
+        return new Pour(weakMl, strongMl, poured, low, high, least, most);
+    }
+
+    private static double percent(double weakMl, double strongMl) {
+        return 100 * strongMl / (weakMl + strongMl);
+    }
+
+    /** To the nearest graduation, without a tail of binary digits. */
+    private static double rounded(double ml, double step) {
+        return Math.round(Math.round(ml / step) * step * 1e6) / 1e6;
+    }
+}

@@ -1,0 +1,38 @@
+package midplate.advice;
+
+import java.util.List;
+import java.util.Optional;
+import midplate.chemistry.Solvent;
+import midplate.chemistry.Sorbent;
+import midplate.plate.Run;
+import midplate.plate.Setting;
+
+/**
+ * What is asked: which mixture of two solvents to run next.
+ *
+ * @param sorbent the layer
+ * @param weak the weaker solvent
+ * @param strong the stronger solvent
+ * @param additive what else will be in the eluent, if anything; only runs with the same additive count
+ * @param spots names of the spots, at least one, all different
+ * @param runs plates already run, in any order, in this pair or another; may be empty
+ * @param window where every spot should lie
+ * @param setting how much plates scatter here
+ * @param glassware what the eluent is measured with
+ */
+public record Question(
+        Sorbent sorbent,
+        Solvent weak,
+        Solvent strong,
+        Optional<String> additive,
+        List<String> spots,
+        List<Run> runs,
+        Window window,
+        Setting setting,
+        Glassware glassware) {
+    /** Keeps its own copies. */
+    public Question {
+        spots = List.copyOf(spots);
+        runs = List.copyOf(runs);
+    }
+}

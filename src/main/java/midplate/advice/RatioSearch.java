@@ -1,0 +1,112 @@
+package midplate.advice;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.IntStream;
+import midplate.inference.Outlook;
+import midplate.inference.PossibleSamples;
+
+/**
+ * Finds the share of the strong solvent that suits all spots.
+ *
+ * <p>The best chance that every spot reads inside the window counts first. Among shares whose chance is within 0.02 of the
+ * best, the spots' separation decides: the largest expected smallest resolution between neighbours; one spot alone should
+ * come nearest to Rf 0.4. Where the best chance is itself small, 0.02 would let anything through; then a share must also
+ * keep nine tenths of it.
+ */
+final class RatioSearch {
+    private static final double AS_GOOD = 0.02;
+    private static final double KEPT = 0.9;
+    private static final double FAVOURITE_RF = 0.4;
+    private static final double FINE_TO = 10;
+    private static final double FINE = 0.25;
+    private static final double COARSE = 0.5;
+
+    private final Outlook outlook;
+    private final List<Integer> spots;
+    private final PossibleSamples samples;
+
+    /** A share with the chance that every spot reads inside the window. */
+    record Found(double percent, double chance) {}
+
+    private RatioSearch(Outlook outlook, List<Integer> spots) {
+        this.outlook = outlook;
+        this.spots = spots;
+        this.samples = outlook.possibleSamples();
+    }
+
+    static RatioSearch of(Outlook outlook) {
+        return new RatioSearch(
+                outlook, IntStream.range(0, outlook.knowledge().spots()).boxed().toList());
+    }
+
+    PossibleSamples samples() {
+        return samples;
+    }
+
+    /** The optimum on a grid of 0.25 % up to 10 % and 0.5 % above, as far as the pair was measured. */
+    Found optimum() {
+        return best(grid(
+                outlook.knowledge().model().lowestPercent(),
+                outlook.knowledge().model().highestPercent()));
+    }
+
+    /** The optimum among given shares, at least one. */
+    Found best(List<Double> percents) {
+        List<Found> all = new ArrayList<>();
+        double most = 0;
+        for (double percent : percents) {
+            Found found = new Found(percent, outlook.chance(percent, spots));
+            all.add(found);
+            most = Math.max(most, found.chance());
+        }
+        double least = Math.max(most - AS_GOOD, KEPT * most);
+        Found best = all.get(0);
+        double bestWorth = Double.NEGATIVE_INFINITY;
+        for (Found found : all) {
+            if (found.chance() >= least) {
+                double worth = worth(found.percent());
+                if (worth > bestWorth) {
+                    bestWorth = worth;
+                    best = found;
+                }
+            }
+        }
+        return best;
+    }
+
+    /** The greatest chance for some of the spots on one plate, over given shares [1]. */
+    static Found likeliest(Outlook outlook, List<Integer> spots, List<Double> percents) {
+        Found best = new Found(percents.get(0), -1);
+        for (double percent : percents) {
+            double chance = outlook.chance(percent, spots);
+            if (chance > best.chance()) {
+                best = new Found(percent, chance);
+            }
+        }
+        return best;
+    }
+
+    private double worth(double percent) {
+        if (spots.size() == 1) {
+            return -Math.abs(outlook.rf(spots.get(0), percent) - FAVOURITE_RF);
+        }
+        return samples.smallestResolution(outlook.knowledge().model().strength(percent));
+    }
+
+    /** Shares from one limit to the other [% v/v]. */
+    static List<Double> grid(double from, double to) {
+        List<Double> grid = new ArrayList<>();
+        for (int step = 0; step * FINE < FINE_TO; step++) {
+            grid.add(step * FINE);
+        }
+        for (int step = 0; FINE_TO + step * COARSE <= 100; step++) {
+            grid.add(FINE_TO + step * COARSE);
+        }
+        grid.removeIf(percent -> percent < from || percent > to);
+        if (grid.isEmpty() || grid.get(grid.size() - 1) < to) {
+            grid.add(to);
+        }
+        return grid;
+    }
+}

@@ -1,0 +1,145 @@
+package midplate.advice;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import midplate.inference.Knowledge;
+import midplate.inference.PlateRun;
+import midplate.words.Message;
+
+/** The sentences of why, worked out from what is known: what the step does, which spot limits, at which edge, by how much. */
+final class Reasons {
+    private static final double HARDLY = 0.01;
+    private static final double SAME_STRENGTH = 0.02;
+    private static final double TOUCHING = 0.05;
+    private static final double WORTH_SAYING = 0.01;
+
+    private final Question question;
+    private final Forecast forecast;
+    private final RatioSearch.Found best;
+    private final Knowledge knowledge;
+
+    Reasons(Question question, Forecast forecast, RatioSearch.Found best, Knowledge knowledge) {
+        this.question = question;
+        this.forecast = forecast;
+        this.best = best;
+        this.knowledge = knowledge;
+    }
+
+    /** All reasons, the most important first. */
+    List<Message> all(List<PlateRun> plates, double smallestGap, int compounds) {
+        List<Message> reasons = new ArrayList<>();
+        reasons.add(limit());
+        reasons.add(
+                plates.isEmpty()
+                        ? Message.of("advice.why-no-plate", "compounds", compounds)
+                        : step(plates.get(plates.size() - 1)));
+        neighbours(smallestGap).ifPresent(reasons::add);
+        rounding().ifPresent(reasons::add);
+        return reasons;
+    }
+
+    /** The spot that most likely misses the window, and where. */
+    private Message limit() {
+        SpotForecast worst = forecast.spots().get(0);
+        for (SpotForecast spot : forecast.spots()) {
+            if (missed(spot) > missed(worst)) {
+                worst = spot;
+            }
+        }
+        boolean low = worst.below() >= worst.above();
+        double edge = low ? question.window().low() : question.window().high();
+        double room = low ? worst.rf() - edge : edge - worst.rf();
+        if (missed(worst) < HARDLY) {
+            return Message.of("advice.why-safe", "spot", worst.spot(), "rf", worst.rf(), "room", room, "edge", edge);
+        }
+        String key = "advice.why-" + (low ? "low" : "high") + (room < 0 ? "-out" : "");
+        return Message.of(
+                key,
+                "spot",
+                worst.spot(),
+                "rf",
+                worst.rf(),
+                "edge",
+                edge,
+                "room",
+                Math.abs(room),
+                "times",
+                times(low ? worst.below() : worst.above()));
+    }
+
+    private static double missed(SpotForecast spot) {
+        return spot.below() + spot.above();
+    }
+
+    /** What changing the ratio does to every spot, told as the change of k. */
+    private Message step(PlateRun last) {
+        double s = 0;
+        for (int spot = 0; spot < knowledge.spots(); spot++) {
+            s += knowledge.meanS(spot) / knowledge.spots();
+        }
+        double change = s
+                * (knowledge.model().strength(forecast.percentStrong())
+                        - knowledge.model().strength(last.percent()));
+        if (Math.abs(change) < SAME_STRENGTH) {
+            return Message.of(
+                    "advice.why-same",
+                    "percent",
+                    last.percent(),
+                    "strong",
+                    question.strong().name());
+        }
+        return Message.of(
+                change > 0 ? "advice.why-stronger" : "advice.why-weaker",
+                "before",
+                last.percent(),
+                "after",
+                forecast.percentStrong(),
+                "strong",
+                question.strong().name(),
+                "factor",
+                Math.exp(Math.abs(change)));
+    }
+
+    /** How far apart the closest two spots should come. */
+    private Optional<Message> neighbours(double smallestGap) {
+        if (forecast.spots().size() < 2) {
+            return Optional.empty();
+        }
+        List<SpotForecast> sorted = new ArrayList<>(forecast.spots());
+        sorted.sort((one, other) -> Double.compare(one.rf(), other.rf()));
+        int closest = 1;
+        for (int i = 2; i < sorted.size(); i++) {
+            if (sorted.get(i).rf() - sorted.get(i - 1).rf()
+                    < sorted.get(closest).rf() - sorted.get(closest - 1).rf()) {
+                closest = i;
+            }
+        }
+        return Optional.of(Message.of(
+                smallestGap < TOUCHING ? "advice.why-touching" : "advice.why-gap",
+                "lower",
+                sorted.get(closest - 1).spot(),
+                "upper",
+                sorted.get(closest).spot(),
+                "gap",
+                smallestGap));
+    }
+
+    /** What pouring a simple ratio costs. */
+    private Optional<Message> rounding() {
+        double cost = best.chance() - forecast.chance();
+        if (cost < WORTH_SAYING) {
+            return Optional.empty();
+        }
+        return Optional.of(Message.of(
+                "advice.why-rounding", "best", best.percent(), "times", times(best.chance()), "cost", times(cost)));
+    }
+
+    /** A chance as so many of 100, never 0 or 100 unless it is. */
+    static int times(double chance) {
+        if (chance <= 0 || chance >= 1) {
+            return (int) Math.round(100 * chance);
+        }
+        return (int) Math.max(1, Math.min(99, Math.round(100 * chance)));
+    }
+}

@@ -1,0 +1,92 @@
+package midplate.advice;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import midplate.catalogue.MeasuredPair;
+import midplate.chemistry.Solvent;
+import midplate.inference.PlateModels;
+import midplate.inference.PlateRun;
+import midplate.plate.Eluent;
+import midplate.plate.Run;
+import midplate.words.Message;
+
+/**
+ * Which of the plates that were run count for a question, and what to say of the others.
+ *
+ * @param own plates in the pair asked about, in the order given
+ * @param others plates in other measured pairs that say something about it
+ * @param notes what to say of plates that count less or not at all
+ */
+record UsedRuns(List<PlateRun> own, List<PlateRun> others, List<Message> notes) {
+    UsedRuns {
+        own = List.copyOf(own);
+        others = List.copyOf(others);
+        notes = List.copyOf(notes);
+    }
+
+    /** All plates that count. */
+    List<PlateRun> all() {
+        List<PlateRun> all = new ArrayList<>(own);
+        all.addAll(others);
+        return all;
+    }
+
+    /**
+     * Sorts the plates of a question. Each pair is checked; a plate with another additive, on another sorbent or in a pair
+     * without open measurements does not count. A plate in one pure solvent counts for every pair that has it in the same
+     * place.
+     */
+    static UsedRuns of(Question question, MeasuredPair asked, PairChoice pairs, PlateModels models) {
+        List<PlateRun> own = new ArrayList<>();
+        List<PlateRun> others = new ArrayList<>();
+        List<Message> notes = new ArrayList<>();
+        for (int i = 0; i < question.runs().size(); i++) {
+            Run run = question.runs().get(i);
+            Eluent eluent = run.eluent();
+            pairs.check("runs[" + i + "].", eluent.sorbent(), eluent.weak(), eluent.strong());
+            int number = i + 1;
+            if (eluent.sorbent() != question.sorbent()) {
+                notes.add(Message.of(
+                        "advice.run-other-sorbent",
+                        "run",
+                        number,
+                        "sorbent",
+                        eluent.sorbent().id()));
+            } else if (!sameAdditive(eluent.additive(), question.additive())) {
+                notes.add(Message.of("advice.run-other-additive", "run", number));
+            } else if (isOwn(eluent, asked, pairs)) {
+                own.add(new PlateRun(asked.id(), eluent.percentStrong(), run.readings()));
+                notes.addAll(pairs.standInNotes(eluent.weak(), eluent.strong()));
+            } else {
+                Optional<MeasuredPair> other = pairs.find(eluent.sorbent(), eluent.weak(), eluent.strong());
+                if (other.isPresent() && models.isLinked(other.get().id(), asked.id())) {
+                    others.add(new PlateRun(other.get().id(), eluent.percentStrong(), run.readings()));
+                    notes.add(Message.of("advice.run-other-pair", "run", number));
+                } else {
+                    notes.add(Message.of("advice.run-not-measured", "run", number));
+                }
+            }
+        }
+        return new UsedRuns(own, others, notes);
+    }
+
+    private static boolean isOwn(Eluent eluent, MeasuredPair asked, PairChoice pairs) {
+        Solvent weak = pairs.standard(eluent.weak());
+        Solvent strong = pairs.standard(eluent.strong());
+        boolean sameWeak = weak.equals(asked.weak());
+        boolean sameStrong = strong.equals(asked.strong());
+        return sameWeak && sameStrong
+                || sameWeak && eluent.percentStrong() == 0
+                || sameStrong && eluent.percentStrong() == 100;
+    }
+
+    private static boolean sameAdditive(Optional<String> one, Optional<String> other) {
+        return one.map(UsedRuns::plain).equals(other.map(UsedRuns::plain));
+    }
+
+    private static String plain(String additive) {
+        return additive.strip().replaceAll("\\s+", " ").toLowerCase(Locale.ROOT);
+    }
+}

@@ -1,0 +1,70 @@
+package midplate.benchmark;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
+import midplate.inference.BadMeasurements;
+import midplate.inference.OpenMeasurements;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** {@code benchmark FOLDER}: measures accuracy by cross-validation and writes it down. */
+@Command(
+        name = "benchmark",
+        mixinStandardHelpOptions = true,
+        description =
+                "Measures the accuracy of the advice, next to published models, on measurements in FOLDER/tlc.csv.")
+public final class BenchmarkCommand implements Callable<Integer> {
+    @Spec
+    @SuppressWarnings("NullAway.Init") // picocli sets it before call()
+    private CommandSpec spec;
+
+    @Parameters(paramLabel = "FOLDER", description = "The folder that holds tlc.csv.")
+    @SuppressWarnings("NullAway.Init") // picocli requires it
+    private Path folder;
+
+    @Option(names = "--sets", paramLabel = "N", description = "Samples drawn in each fold; default ${DEFAULT-VALUE}.")
+    private int sets = Plan.FULL.setsPerFold();
+
+    @Option(names = "--out", paramLabel = "FILE", description = "Write the results to this file, as JSON.")
+    private @Nullable Path out;
+
+    @Option(
+            names = "--readme",
+            paramLabel = "FILE",
+            description = "Put the table between the marks " + AccuracyTable.BEGIN + " and " + AccuracyTable.END
+                    + " of this document.")
+    private @Nullable Path readme;
+
+    /** Made by the command line. */
+    public BenchmarkCommand() {}
+
+    @Override
+    public Integer call() throws IOException {
+        try {
+            OpenMeasurements measurements = OpenMeasurements.read(folder);
+            Plan full = Plan.FULL;
+            Plan plan = new Plan(full.folds(), sets, full.resamples(), full.seed(), full.threads());
+            String json = AccuracyFile.write(Benchmark.run(measurements, Contenders.all(), plan));
+            // the table is made from what the file says, so that the two never differ
+            String table = AccuracyTable.of(AccuracyFile.read(json));
+            if (out != null) {
+                Files.writeString(out, json);
+            }
+            if (readme != null) {
+                Files.writeString(readme, AccuracyTable.placed(Files.readString(readme), table));
+            }
+            spec.commandLine().getOut().print(table);
+            spec.commandLine().getOut().flush();
+            return 0;
+        } catch (BadMeasurements | IllegalArgumentException e) {
+            spec.commandLine().getErr().println(e.getMessage());
+            return 1;
+        }
+    }
+}

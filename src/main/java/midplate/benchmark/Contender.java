@@ -1,0 +1,36 @@
+package midplate.benchmark;
+
+import java.util.List;
+import midplate.inference.PairName;
+
+/** A model under test: told trials, it foretells spots and advises a ratio. The same question gets the same answer. */
+public interface Contender {
+    /** What it is called in the tables. */
+    String name();
+
+    /** Whether it foretells plates of one pair from trials in another, or in the same one. */
+    default boolean foretells(PairName pair, PairName trials) {
+        return true;
+    }
+
+    /**
+     * What one spot will read in a pair, one guess for each percentage.
+     *
+     * @param pair the solvents of the plates to foretell
+     * @param trials what was read of this spot, one or more, sorted
+     * @param percents shares of the stronger solvent [% v/v]
+     */
+    List<Guess> guesses(PairName pair, List<TrialReading> trials, double[] percents);
+
+    /** What one spot will read on one plate; see {@link #guesses}. */
+    default Guess guess(PairName pair, List<TrialReading> trials, double percent) {
+        return guesses(pair, trials, new double[] {percent}).get(0);
+    }
+
+    /**
+     * The ratio of hexane and ethyl acetate at which all spots of a sample lie at Rf 0.2 to 0.8, and its chance.
+     *
+     * @param spots what was read of each spot on one trial plate, spots in an order that says nothing
+     */
+    Choice choose(List<List<TrialReading>> spots);
+}

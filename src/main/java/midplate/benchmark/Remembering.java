@@ -1,0 +1,42 @@
+package midplate.benchmark;
+
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import midplate.inference.PairName;
+
+/** A contender that is asked each question once and gives the same answer when it comes again. For one thread. */
+final class Remembering implements Contender {
+    private final Contender asked;
+    private final Map<Question, List<Guess>> guesses = new HashMap<>();
+    private final Map<List<List<TrialReading>>, Choice> choices = new HashMap<>();
+
+    Remembering(Contender asked) {
+        this.asked = asked;
+    }
+
+    @Override
+    public String name() {
+        return asked.name();
+    }
+
+    @Override
+    public boolean foretells(PairName pair, PairName trials) {
+        return asked.foretells(pair, trials);
+    }
+
+    @Override
+    public List<Guess> guesses(PairName pair, List<TrialReading> trials, double[] percents) {
+        List<Double> places = Arrays.stream(percents).boxed().toList();
+        return guesses.computeIfAbsent(
+                new Question(pair, trials, places), question -> asked.guesses(pair, trials, percents));
+    }
+
+    @Override
+    public Choice choose(List<List<TrialReading>> spots) {
+        return choices.computeIfAbsent(spots, asked::choose);
+    }
+
+    private record Question(PairName pair, List<TrialReading> trials, List<Double> percents) {}
+}

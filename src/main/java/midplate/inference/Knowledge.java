@@ -1,0 +1,145 @@
+package midplate.inference;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * What is known of all spots of a sample together, and what the next plate may do to them.
+ *
+ * <p>In a setting without shared error the spots are independent: one scenario. Otherwise each scenario is one possible set
+ * of errors of the plates that were run; inside a scenario the spots are independent, over the scenarios they are not. The
+ * next plate's own shared error is summed over five points.
+ */
+public final class Knowledge {
+    /** Gauss–Hermite points and weights for a standard normal variable, five of them (exact to degree nine). */
+    private static final double[] NORMAL_POINTS = {
+        -2.8569700138728056, -1.3556261799742659, 0, 1.3556261799742659, 2.8569700138728056
+    };
+
+    private static final double[] NORMAL_WEIGHTS = {
+        0.011257411327720691, 0.22207592200561266, 0.53333333333333333, 0.22207592200561266, 0.011257411327720691
+    };
+
+    private static final int POINTS_PER_SCENARIO = 32;
+
+    private final PairModel model;
+    private final PlateScatter scatter;
+    private final List<Scenario> scenarios;
+
+    /** One possible past: its weight, and a cloud for each spot. */
+    record Scenario(double weight, List<TraitCloud> spots) {}
+
+    private Knowledge(PairModel model, PlateScatter scatter, List<Scenario> scenarios) {
+        this.model = model;
+        this.scatter = scatter;
+        this.scenarios = List.copyOf(scenarios);
+    }
+
+    /**
+     * Bayes' rule for all spots of a sample.
+     *
+     * @param model the pair
+     * @param scatter the setting
+     * @param plates number of plates
+     * @param spots the readings of each spot, in any order
+     * @param priors what was known of each spot before
+     */
+    static Knowledge from(
+            PairModel model, PlateScatter scatter, int plates, List<List<Trial>> spots, List<TraitPrior> priors) {
+        List<List<Trial>> sorted = spots.stream()
+                .map(trials -> trials.stream().sorted(Trial.BY_CONTENT).toList())
+                .toList();
+        List<SpotEvidence> evidence = new ArrayList<>();
+        for (int i = 0; i < sorted.size(); i++) {
+            evidence.add(SpotEvidence.of(model, scatter, sorted.get(i), priors.get(i)));
+        }
+        boolean anything = sorted.stream().anyMatch(trials -> !trials.isEmpty());
+        if (!scatter.isShared() || !anything) {
+            List<TraitCloud> clouds = evidence.stream().map(SpotEvidence::cloud).toList();
+            return new Knowledge(model, scatter, List.of(new Scenario(1, clouds)));
+        }
+        SharedPlateError error = new SharedPlateError(plates, sorted, model, scatter);
+        return new Knowledge(model, scatter, scenarios(error.tried(), evidence));
+    }
+
+    private static List<Scenario> scenarios(SharedPlateError.Tried[] tried, List<SpotEvidence> evidence) {
+        double[] logWeights = new double[tried.length];
+        List<List<TraitCloud>> clouds = new ArrayList<>();
+        double greatest = Double.NEGATIVE_INFINITY;
+        for (int k = 0; k < tried.length; k++) {
+            double offset = (k + 0.5) / tried.length;
+            List<TraitCloud> spots = new ArrayList<>();
+            logWeights[k] = tried[k].logWeight();
+            for (SpotEvidence spot : evidence) {
+                SpotEvidence.Shifted shifted = spot.shifted(tried[k].shifts());
+                logWeights[k] += shifted.logEvidence();
+                spots.add(shifted.cloud().thinned(POINTS_PER_SCENARIO, offset));
+            }
+            clouds.add(spots);
+            greatest = Math.max(greatest, logWeights[k]);
+        }
+        double[] weights = new double[tried.length];
+        for (int k = 0; k < weights.length; k++) {
+            weights[k] = Math.exp(logWeights[k] - greatest);
+        }
+        TraitPrior.normalized(weights);
+        List<Scenario> scenarios = new ArrayList<>();
+        for (int k = 0; k < weights.length; k++) {
+            if (weights[k] > 1e-9) {
+                scenarios.add(new Scenario(weights[k], clouds.get(k)));
+            }
+        }
+        return scenarios;
+    }
+
+    /** The pair. */
+    public PairModel model() {
+        return model;
+    }
+
+    /** How many spots there are. */
+    public int spots() {
+        return scenarios.get(0).spots().size();
+    }
+
+    PlateScatter scatter() {
+        return scatter;
+    }
+
+    List<Scenario> scenarios() {
+        return scenarios;
+    }
+
+    /** Errors the next plate may have [ln units]. */
+    double[] nextShifts() {
+        if (!scatter.isShared()) {
+            return new double[] {0};
+        }
+        double[] shifts = new double[NORMAL_POINTS.length];
+        for (int i = 0; i < shifts.length; i++) {
+            shifts[i] = NORMAL_POINTS[i] * scatter.sharedError();
+        }
+        return shifts;
+    }
+
+    /** Their weights, sum 1. */
+    double[] nextShiftWeights() {
+        return scatter.isShared() ? NORMAL_WEIGHTS.clone() : new double[] {1};
+    }
+
+    /** Mean of c of a spot [ln units]. */
+    public double meanC(int spot) {
+        return scenarios.stream()
+                .mapToDouble(scenario ->
+                        scenario.weight() * scenario.spots().get(spot).meanC())
+                .sum();
+    }
+
+    /** Mean of s of a spot [1]. */
+    public double meanS(int spot) {
+        return scenarios.stream()
+                .mapToDouble(scenario ->
+                        scenario.weight() * scenario.spots().get(spot).meanS())
+                .sum();
+    }
+}

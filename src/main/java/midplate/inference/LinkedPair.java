@@ -1,0 +1,48 @@
+package midplate.inference;
+
+import midplate.catalogue.MeasuredPair;
+import midplate.catalogue.PairLink;
+
+/** A link with the arithmetic ready: from a cloud in one pair to a prior in the other. */
+final class LinkedPair {
+    private final PairLink link;
+    private final MeasuredPair.Traits traits;
+
+    LinkedPair(PairLink link, MeasuredPair.Traits traits) {
+        this.link = link;
+        this.traits = traits;
+    }
+
+    String from() {
+        return link.from();
+    }
+
+    double deviation() {
+        return link.deviation();
+    }
+
+    boolean joins(String from, String to) {
+        return link.from().equals(from) && link.to().equals(to);
+    }
+
+    /** Each point of the cloud stands for a normal curve around the line; s is what it always is in the pair. */
+    TraitPrior prior(TraitCloud cloud) {
+        TraitGrid grid = TraitGrid.SPOTS;
+        double[] from = new double[grid.cCount()];
+        for (int point = 0; point < cloud.size(); point++) {
+            int iC = (int) Math.round((cloud.c(point) - grid.cAt(0)) / grid.cStep());
+            from[iC] += cloud.weight(point);
+        }
+        double[] density = new double[grid.cCount()];
+        for (int iC = 0; iC < from.length; iC++) {
+            if (from[iC] > 0) {
+                double centre = link.intercept() + link.slope() * grid.cAt(iC);
+                for (int to = 0; to < density.length; to++) {
+                    double z = (grid.cAt(to) - centre) / link.deviation();
+                    density[to] += from[iC] * Math.exp(-0.5 * z * z);
+                }
+            }
+        }
+        return TraitPrior.of(grid, density, traits);
+    }
+}

@@ -1,0 +1,97 @@
+package midplate.inference;
+
+import java.util.Arrays;
+import midplate.chemistry.MonotoneCubic;
+
+/**
+ * How a reading scatters around the Rf that the model gives, as calibrated for one pair.
+ *
+ * <p>The deviation is Student's t with 5 degrees of freedom times {@code σ = √(σ₀(p)²·(a + (1 − a)·4·Rf·(1 − Rf)) + e²)}: p
+ * [% v/v] the share of the strong solvent, σ₀ [1] the scale in the middle of the plate at that share, a [1] in (0, 1] the
+ * share of the variance that is left at the start line and at the front, e [1] an error on top (ruler, setting). Heavy tails
+ * let a misread spot count little; spots near either line scatter less in Rf because both lines hold them.
+ *
+ * @see "Xu2022"
+ */
+public final class Noise {
+    /** Degrees of freedom: heavy enough for misread rows, and the distribution function stays closed. */
+    static final int DEGREES = 5;
+
+    private static final double ROOT5 = Math.sqrt(5);
+    /** Γ(3)/(√(5π)·Γ(5/2)), the height of the density at 0. */
+    private static final double PEAK = 8 / (3 * Math.PI * ROOT5);
+
+    private final double[] percents;
+    private final double[] scales;
+    private final double leftAtLines;
+    private final MonotoneCubic scale;
+
+    private Noise(double[] percents, double[] scales, double leftAtLines) {
+        this.percents = percents;
+        this.scales = scales;
+        this.leftAtLines = leftAtLines;
+        this.scale =
+                MonotoneCubic.through(Arrays.stream(percents).map(Math::log1p).toArray(), scales);
+    }
+
+    /**
+     * A noise from its values at the measured ratios.
+     *
+     * @param percents shares of the strong solvent [% v/v], rising
+     * @param scales σ₀ there [1], above 0
+     * @param leftAtLines a [1], in (0, 1]
+     */
+    public static Noise of(double[] percents, double[] scales, double leftAtLines) {
+        if (!(leftAtLines > 0 && leftAtLines <= 1)) {
+            throw new IllegalArgumentException("leftAtLines " + leftAtLines + "; allowed (0, 1]");
+        }
+        for (double each : scales) {
+            if (!(each > 0)) {
+                throw new IllegalArgumentException("scale " + each + "; allowed above 0");
+            }
+        }
+        return new Noise(percents.clone(), scales.clone(), leftAtLines);
+    }
+
+    /** σ₀ at the measured ratios [1]. */
+    double[] scales() {
+        return scales.clone();
+    }
+
+    /** The measured ratios [% v/v]. */
+    double[] percents() {
+        return percents.clone();
+    }
+
+    /** a [1]. */
+    double leftAtLines() {
+        return leftAtLines;
+    }
+
+    /** σ [1] of a reading at that share and Rf, with an error e on top. */
+    double sigma(double percent, double rf, double extra) {
+        double middle = scale.at(Math.log1p(percent));
+        return Math.sqrt(middle * middle * shape(rf, leftAtLines) + extra * extra);
+    }
+
+    /** How the variance depends on Rf [1]: 1 in the middle of the plate, a at the lines. */
+    static double shape(double rf, double leftAtLines) {
+        return leftAtLines + (1 - leftAtLines) * 4 * rf * (1 - rf);
+    }
+
+    /** Student's density with 5 degrees of freedom at z, over σ. */
+    static double density(double z, double sigma) {
+        double d = 1 + z * z / DEGREES;
+        return PEAK / (d * d * d * sigma);
+    }
+
+    /**
+     * Student's distribution function with 5 degrees of freedom, closed: with θ = arctan(z/√5), {@code ½ + (θ +
+     * sin θ·cos θ·(1 + ⅔·cos² θ))/π}.
+     */
+    static double below(double z) {
+        double theta = Math.atan(z / ROOT5);
+        double cos = Math.cos(theta);
+        return 0.5 + (theta + Math.sin(theta) * cos * (1 + 2 * cos * cos / 3)) / Math.PI;
+    }
+}

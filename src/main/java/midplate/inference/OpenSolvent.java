@@ -1,0 +1,22 @@
+package midplate.inference;
+
+import java.util.Locale;
+
+/** A solvent of the open measurements, in the order of their columns. */
+enum OpenSolvent {
+    HEXANE,
+    ETHYL_ACETATE,
+    DIETHYL_ETHER,
+    DICHLOROMETHANE,
+    METHANOL;
+
+    /** Its column in the file: {@code ethyl_acetate}. */
+    String column() {
+        return name().toLowerCase(Locale.ROOT);
+    }
+
+    /** Its id in the catalogue: {@code ethyl-acetate}. */
+    String id() {
+        return column().replace('_', '-');
+    }
+}

@@ -1,0 +1,148 @@
+package midplate.inference;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
+import midplate.catalogue.MeasuredPair;
+import midplate.catalogue.MeasuredPairs;
+import midplate.catalogue.PairLink;
+import midplate.catalogue.SolventCatalogue;
+import midplate.chemistry.Sorbent;
+import org.apache.commons.math3.stat.regression.SimpleRegression;
+
+/** Fits every pair with open measurements, and the links between them. */
+public final class PairCalibration {
+    /** A series with one reading has nothing to say of a curve. */
+    private static final int FEWEST_READINGS = 2;
+
+    private static final List<String> SOURCES = List.of("Xu2022", "XuProtocol2022");
+    private final OpenMeasurements measurements;
+    private final SolventCatalogue catalogue;
+    private final String command;
+    private final TraitGrid grid;
+
+    /** Whether compounds may differ in area. */
+    public enum Areas {
+        /** Each has its own: the model of this program. */
+        OWN,
+        /** All have one: the simpler model it is held against. */
+        ALIKE
+    }
+
+    private PairCalibration(OpenMeasurements measurements, SolventCatalogue catalogue, String command, TraitGrid grid) {
+        this.grid = grid;
+        this.measurements = measurements;
+        this.catalogue = catalogue;
+        this.command = command;
+    }
+
+    /**
+     * Fits everything.
+     *
+     * @param measurements the readings to fit
+     * @param catalogue for the solvents
+     * @param command how this was asked for, to stand in the files
+     * @param areas whether compounds may differ in area
+     */
+    public static MeasuredPairs fit(
+            OpenMeasurements measurements, SolventCatalogue catalogue, String command, Areas areas) {
+        TraitGrid grid = areas == Areas.OWN ? TraitGrid.FIT : TraitGrid.ONE_AREA;
+        return new PairCalibration(measurements, catalogue, command, grid).run();
+    }
+
+    private MeasuredPairs run() {
+        List<MeasuredPair> pairs = new ArrayList<>();
+        Map<String, Map<Series, Double>> traits = new LinkedHashMap<>();
+        for (PairName name : PairName.values()) {
+            ReadingTable table = measurements.table(name);
+            List<Series> series = new ArrayList<>();
+            List<double[]> rows = new ArrayList<>();
+            for (int i = 0; i < table.series().size(); i++) {
+                double[] row = table.row(i);
+                if (Arrays.stream(row).filter(rf -> !Double.isNaN(rf)).count() >= FEWEST_READINGS) {
+                    series.add(table.series().get(i));
+                    rows.add(row);
+                }
+            }
+            PairFit fit = Calibration.fit(table.percents(), rows.toArray(double[][]::new), grid);
+            MeasuredPair pair = pair(name, fit, series.size());
+            pairs.add(pair);
+            Map<Series, Double> c = new HashMap<>();
+            for (int i = 0; i < series.size(); i++) {
+                c.put(series.get(i), fit.meanC()[i]);
+            }
+            traits.put(pair.id(), c);
+        }
+        return new MeasuredPairs(pairs, links(traits));
+    }
+
+    private MeasuredPair pair(PairName name, PairFit fit, int series) {
+        double[] trusted = trusted(name);
+        return new MeasuredPair(
+                Sorbent.SILICA,
+                catalogue.solvent(name.weak()),
+                catalogue.solvent(name.strong()),
+                trusted[0],
+                trusted[1],
+                list(fit.percents()),
+                list(fit.strength()),
+                list(fit.strengthError()),
+                list(fit.scales()),
+                fit.shape().leftAtLines(),
+                fit.shape().stretch().start(),
+                fit.shape().stretch().front(),
+                fit.traits(),
+                series,
+                fit.readings(),
+                fit.residual(),
+                new MeasuredPair.Provenance(SOURCES, measurements.sha256(), leftOut(), command));
+    }
+
+    /** Between these shares [% v/v] the curve may be trusted: where it was measured and the readings are not saturated. */
+    private static double[] trusted(PairName name) {
+        return switch (name) {
+            case HEXANE_ETHYL_ACETATE -> new double[] {0, 100};
+            case HEXANE_DIETHYL_ETHER -> new double[] {33.33, 50};
+            case DICHLOROMETHANE_METHANOL -> new double[] {0, 9.09};
+        };
+    }
+
+    private String leftOut() {
+        List<String> structures = measurements.contradictions().stream()
+                .map(each -> String.format(Locale.ROOT, "%s (%.2f)", each.smiles(), each.meanSpread()))
+                .toList();
+        return "Structures whose series differ by more than 0.15 in Rf on average: " + String.join(", ", structures);
+    }
+
+    /** Each pair from each other one: a straight line through the compounds measured in both. */
+    private static List<PairLink> links(Map<String, Map<Series, Double>> traits) {
+        List<PairLink> links = new ArrayList<>();
+        traits.forEach((from, fromC) -> traits.forEach((to, toC) -> {
+            if (!from.equals(to)) {
+                links.add(link(from, fromC, to, toC));
+            }
+        }));
+        return links;
+    }
+
+    private static PairLink link(String from, Map<Series, Double> fromC, String to, Map<Series, Double> toC) {
+        SimpleRegression line = new SimpleRegression();
+        for (Map.Entry<Series, Double> entry : new TreeMap<>(fromC).entrySet()) {
+            Double c = toC.get(entry.getKey());
+            if (c != null) {
+                line.addData(entry.getValue(), c);
+            }
+        }
+        return new PairLink(from, to, line.getIntercept(), line.getSlope(), Math.sqrt(line.getMeanSquareError()), (int)
+                line.getN());
+    }
+
+    private static List<Double> list(double[] values) {
+        return Arrays.stream(values).boxed().toList();
+    }
+}

@@ -1,0 +1,154 @@
+package midplate.inference;
+
+import java.util.Arrays;
+import java.util.List;
+import midplate.catalogue.MeasuredPair;
+import midplate.chemistry.MonotoneCubic;
+import midplate.chemistry.RetentionFactor;
+import midplate.plate.Setting;
+
+/**
+ * What is known about one solvent pair: {@code η = c + s·G(p)}, with G [ln units] the strength curve of the pair over the
+ * share p [% v/v] of the strong solvent, c [ln units] and s [1] the traits of a compound, and η [ln units] the logit of Rf up
+ * to what a plate shows near its lines ({@code Rf = (1 + ε₀ + ε₁)/(1 + e^(−η)) − ε₀}, ε small).
+ *
+ * <p>It is Snyder's law with a measured curve in place of the tabulated one: c holds the compound's adsorption energy, s its
+ * area relative to the average. Between the measured shares G is a monotone cubic in ln(p + 1); above the last one it goes
+ * on straight in ln(p + 1), as the straight line of Soczewiński does.
+ *
+ * @see "Snyder1968"
+ * @see "Soczewinski1969"
+ */
+public final class PairModel {
+    private final String id;
+    private final StrengthCurve strength;
+    private final Noise noise;
+    private final Stretch stretch;
+    private final TraitPrior prior;
+    private final double[] range;
+    private final double[] rf = new double[LogitScale.SIZE];
+
+    private PairModel(
+            String id,
+            StrengthCurve strength,
+            Noise noise,
+            Stretch stretch,
+            TraitPrior prior,
+            double lowest,
+            double highest) {
+        this.id = id;
+        this.strength = strength;
+        this.noise = noise;
+        this.stretch = stretch;
+        for (int mark = 0; mark < rf.length; mark++) {
+            rf[mark] = stretch.rf(LogitScale.logistic(mark));
+        }
+        this.prior = prior;
+        this.range = new double[] {lowest, highest};
+    }
+
+    /** The model of a measured pair. */
+    public static PairModel of(MeasuredPair pair) {
+        double[] percents = array(pair.percentStrong());
+        return new PairModel(
+                pair.id(),
+                measured(percents, array(pair.strength())),
+                Noise.of(percents, array(pair.noiseScale()), pair.noiseLeftAtLines()),
+                new Stretch(pair.stretchStart(), pair.stretchFront()),
+                TraitPrior.of(pair.prior()),
+                percents[0],
+                percents[percents.length - 1]);
+    }
+
+    /**
+     * A model in which all compounds have the same area and nothing is known of c but a wide normal spread: what a published
+     * strength law says without calibration.
+     *
+     * @param id a name
+     * @param strength G over the share of the strong solvent [ln units]
+     * @param noise one σ for all readings [1]
+     * @param deviation standard deviation of c [ln units]
+     */
+    public static PairModel oneArea(String id, StrengthCurve strength, double noise, double deviation) {
+        return new PairModel(
+                id,
+                strength,
+                Noise.of(new double[] {0, 100}, new double[] {noise, noise}, 1),
+                Stretch.NONE,
+                TraitPrior.oneArea(deviation),
+                0,
+                100);
+    }
+
+    /** The curve through measured points, straight in ln(p + 1) above the last. */
+    static StrengthCurve measured(double[] percents, double[] strength) {
+        double[] x = Arrays.stream(percents).map(Math::log1p).toArray();
+        int last = x.length - 1;
+        MonotoneCubic inside = MonotoneCubic.through(x, strength);
+        double slope = (strength[last] - strength[last - 1]) / (x[last] - x[last - 1]);
+        return percent -> {
+            double place = Math.log1p(percent);
+            return place <= x[last] ? inside.at(place) : strength[last] + slope * (place - x[last]);
+        };
+    }
+
+    /** The pair's id, such as {@code silica-hexane-ethyl-acetate}. */
+    public String id() {
+        return id;
+    }
+
+    /** G at a share of the strong solvent [ln units]. */
+    public double strength(double percent) {
+        return strength.at(percent);
+    }
+
+    /** The least share that was measured [% v/v]. */
+    public double lowestPercent() {
+        return range[0];
+    }
+
+    /** The largest share that was measured [% v/v]. */
+    public double highestPercent() {
+        return range[1];
+    }
+
+    /** The scale σ [1] by which a reading at that share and Rf scatters in a setting, the plate's own error included. */
+    public double scatter(double percent, double rf, Setting setting) {
+        return noise.sigma(percent, rf, PlateScatter.of(setting).unshared().readingError());
+    }
+
+    /**
+     * η [1] at which a spot shows an Rf [1]: the inverse of {@code Rf = (1 + ε₀ + ε₁)/(1 + e^(−η)) − ε₀}; −∞ for 0 and +∞ for
+     * 1, at which every spot is that sits on the line.
+     */
+    public double eta(double rf) {
+        if (!(rf > 0)) {
+            return Double.NEGATIVE_INFINITY;
+        }
+        return rf < 1 ? RetentionFactor.logit(stretch.logistic(rf)) : Double.POSITIVE_INFINITY;
+    }
+
+    /** Rf at each mark of η [1]; not to be changed. */
+    double[] rf() {
+        return rf;
+    }
+
+    Noise noise() {
+        return noise;
+    }
+
+    TraitPrior prior() {
+        return prior;
+    }
+
+    private static double[] array(List<Double> values) {
+        return values.stream().mapToDouble(Double::doubleValue).toArray();
+    }
+
+    /** A strength curve: the share of the strong solvent [% v/v] to G [ln units], never falling. */
+    @FunctionalInterface
+    public interface StrengthCurve {
+        /** G at that share [ln units]. */
+        double at(double percent);
+    }
+}

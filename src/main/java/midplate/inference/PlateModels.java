@@ -1,0 +1,163 @@
+package midplate.inference;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+import midplate.catalogue.MeasuredPair;
+import midplate.catalogue.PairLink;
+import midplate.plate.Reading;
+import midplate.plate.Setting;
+
+/** The models of all pairs and what they say about each other; immutable but for its cache, and shared between threads. */
+public final class PlateModels {
+    private static final int MOST_WINDOWS = 12;
+
+    private final Map<String, PairModel> models;
+    private final List<LinkedPair> links;
+    private final Map<WindowKey, WindowChances> windows = new ConcurrentHashMap<>();
+
+    private record WindowKey(String pair, Setting setting, double low, double high) {}
+
+    private PlateModels(Map<String, PairModel> models, List<LinkedPair> links) {
+        this.models = models;
+        this.links = links;
+    }
+
+    /** The models of measured pairs and the links between them. */
+    public static PlateModels of(List<MeasuredPair> pairs, List<PairLink> links) {
+        Map<String, MeasuredPair> byId = new LinkedHashMap<>();
+        Map<String, PairModel> models = new LinkedHashMap<>();
+        for (MeasuredPair pair : pairs) {
+            byId.put(pair.id(), pair);
+            models.put(pair.id(), PairModel.of(pair));
+        }
+        List<LinkedPair> linked = new ArrayList<>();
+        for (PairLink link : links) {
+            MeasuredPair to = byId.get(link.to());
+            if (to != null && byId.containsKey(link.from())) {
+                linked.add(new LinkedPair(link, to.prior()));
+            }
+        }
+        return new PlateModels(models, linked);
+    }
+
+    /** One model by itself. */
+    public static PlateModels ofOne(PairModel model) {
+        return new PlateModels(Map.of(model.id(), model), List.of());
+    }
+
+    /** The model of that id; empty when the pair was not measured. */
+    public Optional<PairModel> find(String pair) {
+        return Optional.ofNullable(models.get(pair));
+    }
+
+    /** The ids of all pairs, in the order of the files. */
+    public List<String> ids() {
+        return List.copyOf(models.keySet());
+    }
+
+    /** Whether readings in one pair say something about another. */
+    public boolean isLinked(String from, String to) {
+        return links.stream().anyMatch(link -> link.joins(from, to));
+    }
+
+    /**
+     * What the plates say about the spots in a pair. Readings in that pair are taken whole; of the other pairs the one tells
+     * most whose link scatters least and that read the spot.
+     *
+     * @param pair id of the pair that is asked about
+     * @param setting how much plates scatter
+     * @param spots names of the spots
+     * @param runs all plates, in any order
+     */
+    public Knowledge learn(String pair, Setting setting, List<String> spots, List<PlateRun> runs) {
+        PairModel model = model(pair);
+        PlateScatter scatter = PlateScatter.of(setting);
+        List<PlateRun> own = runs.stream()
+                .filter(run -> run.pair().equals(pair))
+                .sorted(PlateModels.byContent(spots))
+                .toList();
+        List<List<Trial>> trials = new ArrayList<>();
+        List<TraitPrior> priors = new ArrayList<>();
+        for (String spot : spots) {
+            trials.add(trials(spot, own));
+            priors.add(prior(pair, scatter, spot, runs));
+        }
+        return Knowledge.from(model, scatter, own.size(), trials, priors);
+    }
+
+    /** Plates in an order that depends on what was read and not on when it was typed. */
+    private static Comparator<PlateRun> byContent(List<String> spots) {
+        Comparator<PlateRun> order = Comparator.comparingDouble(PlateRun::percent);
+        for (String spot : spots) {
+            order = order.thenComparingDouble(run -> {
+                Reading reading = run.readings().get(spot);
+                return reading == null ? 2 : reading.rf();
+            });
+        }
+        return order;
+    }
+
+    private static List<Trial> trials(String spot, List<PlateRun> plates) {
+        List<Trial> trials = new ArrayList<>();
+        for (int plate = 0; plate < plates.size(); plate++) {
+            Reading reading = plates.get(plate).readings().get(spot);
+            if (reading != null) {
+                trials.add(new Trial(plate, plates.get(plate).percent(), reading));
+            }
+        }
+        return trials;
+    }
+
+    private TraitPrior prior(String pair, PlateScatter scatter, String spot, List<PlateRun> runs) {
+        LinkedPair best = null;
+        for (LinkedPair link : links) {
+            boolean read = runs.stream()
+                    .anyMatch(run ->
+                            link.joins(run.pair(), pair) && run.readings().containsKey(spot));
+            if (read && (best == null || link.deviation() < best.deviation())) {
+                best = link;
+            }
+        }
+        if (best == null) {
+            return model(pair).prior();
+        }
+        String from = best.from();
+        List<Trial> trials = trials(
+                spot, runs.stream().filter(run -> run.pair().equals(from)).toList());
+        PairModel other = model(from);
+        TraitCloud cloud = SpotEvidence.of(
+                        other,
+                        scatter.unshared(),
+                        trials.stream().sorted(Trial.BY_CONTENT).toList(),
+                        other.prior())
+                .cloud();
+        return best.prior(cloud);
+    }
+
+    /** The chances of reading inside a window, tabulated once and kept. */
+    public WindowChances window(String pair, Setting setting, double low, double high) {
+        WindowKey key = new WindowKey(pair, setting, low, high);
+        WindowChances known = windows.get(key);
+        if (known != null) {
+            return known;
+        }
+        WindowChances made = WindowChances.of(model(pair), PlateScatter.of(setting), low, high);
+        if (windows.size() < MOST_WINDOWS) {
+            windows.put(key, made);
+        }
+        return made;
+    }
+
+    private PairModel model(String pair) {
+        PairModel model = models.get(pair);
+        if (model == null) {
+            throw new IllegalArgumentException("pair " + pair + "; allowed: " + models.keySet());
+        }
+        return model;
+    }
+}

@@ -1,0 +1,71 @@
+package midplate.inference;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+
+/** The readings of one spot, ready to be weighed under any errors of the plates. */
+final class SpotEvidence {
+    private final Posterior posterior;
+    private final List<Trial> trials;
+    private final List<double[]> likelihoods;
+    private final double[] strengths;
+
+    private SpotEvidence(Posterior posterior, List<Trial> trials, List<double[]> likelihoods, double[] strengths) {
+        this.posterior = posterior;
+        this.trials = trials;
+        this.likelihoods = likelihoods;
+        this.strengths = strengths;
+    }
+
+    static SpotEvidence of(PairModel model, PlateScatter scatter, List<Trial> trials, TraitPrior prior) {
+        List<double[]> likelihoods = new ArrayList<>();
+        double[] strengths = new double[trials.size()];
+        for (int i = 0; i < strengths.length; i++) {
+            likelihoods.add(trials.get(i).likelihood(model, scatter));
+            strengths[i] = model.strength(trials.get(i).percent());
+        }
+        Posterior all = Posterior.over(prior);
+        if (scatter.isShared() && !trials.isEmpty()) {
+            all = all.lightened(widest(all, scatter, likelihoods, strengths));
+        }
+        return new SpotEvidence(all, trials, likelihoods, strengths);
+    }
+
+    /** Weights that are large wherever any error of the plates may put them. */
+    private static double[] widest(
+            Posterior all, PlateScatter scatter, List<double[]> likelihoods, double[] strengths) {
+        double[] widest = null;
+        for (double reach : new double[] {-2, -1, 0, 1, 2}) {
+            double[] shifts = new double[strengths.length];
+            Arrays.fill(shifts, reach * scatter.sharedError());
+            double[] weights = all.weigh(likelihoods, strengths, shifts).weights();
+            widest = widest == null ? weights : greater(widest, weights);
+        }
+        return widest == null ? new double[0] : widest;
+    }
+
+    private static double[] greater(double[] one, double[] other) {
+        for (int i = 0; i < one.length; i++) {
+            one[i] = Math.max(one[i], other[i]);
+        }
+        return one;
+    }
+
+    /** What is known when no plate had an error of its own. */
+    TraitCloud cloud() {
+        return posterior.cloud(posterior.weigh(likelihoods, strengths, new double[strengths.length]));
+    }
+
+    /** What is known under some errors of the plates, and how well they fit the readings. */
+    record Shifted(double logEvidence, TraitCloud cloud) {}
+
+    Shifted shifted(double[] plateErrors) {
+        double[] shifts = new double[strengths.length];
+        for (int i = 0; i < shifts.length; i++) {
+            shifts[i] = plateErrors[trials.get(i).plate()];
+        }
+        Posterior.Weighed weighed = posterior.weigh(likelihoods, strengths, shifts);
+        return new Shifted(Math.log(weighed.evidence()), posterior.cloud(weighed));
+    }
+}

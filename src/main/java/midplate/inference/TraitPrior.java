@@ -1,0 +1,85 @@
+package midplate.inference;
+
+import midplate.catalogue.MeasuredPair;
+
+/** How likely each pair of traits on a {@link TraitGrid} is before anything was read; the weights sum to 1. */
+final class TraitPrior {
+    private final TraitGrid grid;
+    private final double[] weights;
+
+    private TraitPrior(TraitGrid grid, double[] weights) {
+        this.grid = grid;
+        this.weights = weights;
+    }
+
+    /** The spread that was fitted for a pair, on the grid of spots. */
+    static TraitPrior of(MeasuredPair.Traits traits) {
+        TraitGrid grid = TraitGrid.SPOTS;
+        double[] density = new double[grid.cCount()];
+        for (int iC = 0; iC < density.length; iC++) {
+            density[iC] = density(traits, grid.cAt(iC));
+        }
+        return of(grid, density, traits);
+    }
+
+    /** The same with another density of c: s stays spread around its line. */
+    static TraitPrior of(TraitGrid grid, double[] cDensity, MeasuredPair.Traits traits) {
+        double[] weights = new double[grid.size()];
+        for (int iC = 0; iC < grid.cCount(); iC++) {
+            double mean = traits.sMean() + traits.sSlope() * (grid.cAt(iC) - traits.cCentre());
+            double[] row = new double[grid.sCount()];
+            double sum = 0;
+            for (int iS = 0; iS < row.length; iS++) {
+                double z = (grid.sAt(iS) - mean) / traits.sDeviation();
+                row[iS] = StrictMath.exp(-0.5 * z * z);
+                sum += row[iS];
+            }
+            for (int iS = 0; iS < row.length; iS++) {
+                weights[iS * grid.cCount() + iC] = sum > 0 ? cDensity[iC] * row[iS] / sum : 0;
+            }
+        }
+        return new TraitPrior(grid, normalized(weights));
+    }
+
+    /** One area for all compounds, c normal around 0 with that deviation [ln units]. */
+    static TraitPrior oneArea(double deviation) {
+        TraitGrid grid = TraitGrid.ONE_AREA;
+        double[] weights = new double[grid.size()];
+        for (int node = 0; node < weights.length; node++) {
+            double z = grid.c(node) / deviation;
+            weights[node] = Math.exp(-0.5 * z * z);
+        }
+        return new TraitPrior(grid, normalized(weights));
+    }
+
+    /** The fitted density of c between its nodes, straight lines in between, 0 beyond. */
+    private static double density(MeasuredPair.Traits traits, double c) {
+        double place = (c - traits.cFrom()) / traits.cStep();
+        int i = (int) Math.floor(place);
+        if (i < 0 || i >= traits.cDensity().size() - 1) {
+            return 0;
+        }
+        double t = place - i;
+        return (1 - t) * traits.cDensity().get(i) + t * traits.cDensity().get(i + 1);
+    }
+
+    static double[] normalized(double[] weights) {
+        double sum = 0;
+        for (double weight : weights) {
+            sum += weight;
+        }
+        for (int i = 0; i < weights.length; i++) {
+            weights[i] /= sum;
+        }
+        return weights;
+    }
+
+    TraitGrid grid() {
+        return grid;
+    }
+
+    /** The weight of each node; not to be changed. */
+    double[] weights() {
+        return weights;
+    }
+}

@@ -1,0 +1,42 @@
+package midplate.inference;
+
+import java.util.Comparator;
+import midplate.plate.Reading;
+
+/**
+ * One reading of one spot, with where it was taken.
+ *
+ * @param plate number of the plate among all plates of the sample, from 0; spots of one plate share its error
+ * @param percent share of the strong solvent [% v/v]
+ * @param reading what was read
+ */
+record Trial(int plate, double percent, Reading reading) {
+    /** An order that depends on what was read and not on when it was typed. */
+    static final Comparator<Trial> BY_CONTENT = Comparator.comparingDouble(Trial::percent)
+            .thenComparingDouble(trial -> trial.reading().rf())
+            .thenComparing(trial -> trial.reading().limit())
+            .thenComparingDouble(trial -> trial.reading().standardError().orElse(-1));
+
+    /**
+     * The likelihood of the reading at each mark of η.
+     *
+     * <p>A number: Student's density at the reading. A spot on the start line: the chance that it would read no higher than
+     * the bound; at the front: no lower.
+     */
+    double[] likelihood(PairModel model, PlateScatter scatter) {
+        double ruler = reading.standardError().orElse(0);
+        double extra = Math.max(ruler, scatter.readingError());
+        double[] likelihood = new double[LogitScale.SIZE];
+        for (int mark = 0; mark < likelihood.length; mark++) {
+            double rf = model.rf()[mark];
+            double sigma = model.noise().sigma(percent, rf, extra);
+            double z = (reading.rf() - rf) / sigma;
+            likelihood[mark] = switch (reading.limit()) {
+                case NONE -> Noise.density(z, sigma);
+                case AT_START -> Noise.below(z);
+                case AT_FRONT -> Noise.below(-z);
+            };
+        }
+        return likelihood;
+    }
+}

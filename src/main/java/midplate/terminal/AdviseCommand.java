@@ -1,0 +1,167 @@
+package midplate.terminal;
+
+import java.nio.file.Path;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.concurrent.Callable;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import midplate.plate.Setting;
+import midplate.wire.Answered;
+import midplate.wire.Exchange;
+import midplate.wire.RequestText;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+
+/** {@code advise}: says what to pour next. */
+@Command(
+        name = "advise",
+        mixinStandardHelpOptions = true,
+        usageHelpAutoWidth = false,
+        description = "Says which ratio to pour next, how likely it works, and why.",
+        footer = {
+            "",
+            "Example (invented): midplate advise --run \"10: A=0.05, B=0.12\"",
+            "The same plate by its ratio: midplate advise --run \"9:1 A=0.05 B=0.12\""
+        })
+public final class AdviseCommand implements Callable<Integer> {
+    private static final Pattern WINDOW = Pattern.compile("\\s*([^\\s–-]+)\\s*[–-]\\s*([^\\s–-]+)\\s*");
+
+    @Spec
+    @SuppressWarnings("NullAway.Init") // picocli sets it before call()
+    private CommandSpec spec;
+
+    @Option(
+            names = "--weak",
+            paramLabel = "NAME",
+            defaultValue = "hexane",
+            description = "The weaker solvent; ${DEFAULT-VALUE} if not said.")
+    private String weak = "hexane";
+
+    @Option(
+            names = "--strong",
+            paramLabel = "NAME",
+            defaultValue = "ethyl acetate",
+            description = "The stronger solvent; ${DEFAULT-VALUE} if not said.")
+    private String strong = "ethyl acetate";
+
+    @Option(
+            names = "--run",
+            paramLabel = "TEXT",
+            description =
+                    "A plate already run, as often as there are: percentage of the stronger solvent (or ratio weak:strong), then each spot with its Rf.")
+    private List<String> runs = List.of();
+
+    @Option(names = "--spot", paramLabel = "NAME", description = "A spot to ask about that no plate shows yet.")
+    private List<String> spots = List.of();
+
+    @Option(names = "--sorbent", paramLabel = "NAME", description = "silica (if not said) or alumina.")
+    private @Nullable String sorbent;
+
+    @Option(
+            names = "--setting",
+            paramLabel = "NAME",
+            description = "How much plates scatter: automated, bench (if not said) or class.")
+    private @Nullable String setting;
+
+    @Option(
+            names = "--window",
+            paramLabel = "LOW-HIGH",
+            description = "The Rf between which every spot should lie; 0.2-0.8 if not said.")
+    private @Nullable String window;
+
+    @Option(names = "--additive", paramLabel = "TEXT", description = "What else will be in the eluent.")
+    private @Nullable String additive;
+
+    @Option(names = "--amount", paramLabel = "ML", description = "Millilitres of eluent wanted; 10 if not said.")
+    private @Nullable String amount;
+
+    @Option(
+            names = "--graduation",
+            paramLabel = "ML",
+            description = "Smallest division of the cylinder or pipette; 0.1 if not said.")
+    private @Nullable String graduation;
+
+    @Option(names = "--json", description = "Print the answer as JSON.")
+    private boolean json;
+
+    @Option(names = "--calibration", paramLabel = "DIR", description = "Take the strength curves from this folder.")
+    private @Nullable Path calibration;
+
+    @Override
+    public Integer call() {
+        String request;
+        try {
+            request = request().toString();
+        } catch (Nonsense nonsense) {
+            throw new ParameterException(spec.commandLine(), String.valueOf(nonsense.getMessage()), nonsense);
+        }
+        Exchange exchange = calibration == null ? Exchange.builtIn() : Exchange.calibrated(calibration);
+        Answered answered = exchange.advice(request, Setting.BENCH);
+        if (json) {
+            spec.commandLine().getOut().println(answered.json());
+        } else {
+            new SpokenAdvice(exchange, answered).print(spec.commandLine().getOut());
+        }
+        return 0;
+    }
+
+    private RequestText request() {
+        RequestText request = RequestText.empty().with("weak", weak).with("strong", strong);
+        optional(request, "sorbent", sorbent);
+        optional(request, "setting", setting);
+        optional(request, "additive", additive);
+        number(request, "amountMl", "--amount", amount);
+        number(request, "graduationMl", "--graduation", graduation);
+        if (window != null) {
+            edges(request, window);
+        }
+        Set<String> names = new LinkedHashSet<>(spots);
+        for (String text : runs) {
+            RunText run = RunText.of(text);
+            names.addAll(run.rf().keySet());
+            request.withRun(run.percentStrong(), run.rf());
+        }
+        if (names.isEmpty()) {
+            throw new Nonsense(
+                    "--run", "", "at least one plate, or one --spot", "Give a plate with its Rf, or name a spot.");
+        }
+        names.forEach(request::withSpot);
+        return request;
+    }
+
+    private static void optional(RequestText request, String field, @Nullable String value) {
+        if (value != null) {
+            request.with(field, value);
+        }
+    }
+
+    private static void number(RequestText request, String field, String option, @Nullable String value) {
+        if (value != null) {
+            request.with(
+                    field,
+                    Decimal.of(value)
+                            .orElseThrow(() -> new Nonsense(
+                                    option, value, "a number of millilitres", "Give it without the unit.")));
+        }
+    }
+
+    private static void edges(RequestText request, String window) {
+        Matcher edges = WINDOW.matcher(window);
+        if (edges.matches()) {
+            OptionalDouble low = Decimal.of(edges.group(1));
+            OptionalDouble high = Decimal.of(edges.group(2));
+            if (low.isPresent() && high.isPresent()) {
+                request.with("window", low.getAsDouble(), high.getAsDouble());
+                return;
+            }
+        }
+        throw new Nonsense("--window", window, "two Rf, the lower one first: 0.2-0.8", "Join them with a hyphen.");
+    }
+}

@@ -1,0 +1,86 @@
+package midplate.terminal;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import midplate.catalogue.BadSolventData;
+import midplate.inference.BadMeasurements;
+import midplate.wire.BadInput;
+import midplate.wire.Fault;
+import midplate.words.Refusal;
+import midplate.words.Texts;
+
+/** Tells what went wrong with a command, and gives the exit status for it. */
+public final class Complaint {
+    private static final int WRONG_COMMAND_LINE = 2;
+    private static final int FAILED = 1;
+    private static final Pattern RUN = Pattern.compile("runs\\[(\\d+)](?:\\.rf)?(?:\\.(.+))?");
+
+    private Complaint() {}
+
+    /** Tells a failure; the result is the exit status: 2 where the input can be mended, 1 for anything else. */
+    public static int tell(Exception failure, PrintWriter err) {
+        if (failure instanceof BadInput bad) {
+            bad.faults().forEach(fault -> tell(fault, err));
+            return WRONG_COMMAND_LINE;
+        }
+        if (failure instanceof Refusal refusal) {
+            String message = Texts.english().render(refusal.reason());
+            tell(
+                    new Fault(
+                            refusal.field(),
+                            refusal.code(),
+                            refusal.came(),
+                            refusal.allowed(),
+                            refusal.todo(),
+                            message),
+                    err);
+            return WRONG_COMMAND_LINE;
+        }
+        if (failure instanceof BadSolventData || failure instanceof BadMeasurements) {
+            err.println(failure.getMessage());
+            return FAILED;
+        }
+        if (failure instanceof IOException) {
+            err.println("A file could not be read or written: " + failure.getMessage()
+                    + ". Check that the place exists and may be written to.");
+            return FAILED;
+        }
+        err.println("Midplate failed; please report what stands here.");
+        failure.printStackTrace(err);
+        return FAILED;
+    }
+
+    private static void tell(Fault fault, PrintWriter err) {
+        Paragraph.of(option(fault.field()) + ": " + fault.message()).print(err);
+        Paragraph.indented("Came: " + fault.came() + ". Allowed: " + fault.allowed() + ".")
+                .print(err);
+        Paragraph.indented(fault.todo()).print(err);
+    }
+
+    /** A field of a request as the option that filled it: {@code --run no. 1, A}. */
+    private static String option(String field) {
+        Matcher run = RUN.matcher(field);
+        if (run.matches()) {
+            int number = Integer.parseInt(run.group(1)) + 1;
+            return "--run no. " + number + (run.group(2) == null ? "" : ", " + run.group(2));
+        }
+        if (field.startsWith("spots")) {
+            return "--spot" + field.substring("spots".length());
+        }
+        return switch (field) {
+            case "amountMl" -> "--amount";
+            case "graduationMl" -> "--graduation";
+            case "percentStrong" -> "--percent";
+            case "heightMm", "startMm", "frontMm", "widthMm" -> "--" + field.substring(0, field.length() - 2);
+            case "solventLevelMm" -> "--level";
+            default ->
+                List.of("weak", "strong", "sorbent", "setting", "window", "additive", "series", "to", "activity")
+                                .contains(field)
+                        ? "--" + field
+                        : field;
+        };
+    }
+}

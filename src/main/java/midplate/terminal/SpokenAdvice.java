@@ -1,0 +1,133 @@
+package midplate.terminal;
+
+import java.io.PrintWriter;
+import java.util.List;
+import java.util.stream.Stream;
+import midplate.advice.Advice;
+import midplate.advice.Alternative;
+import midplate.advice.Pour;
+import midplate.advice.Question;
+import midplate.advice.SpotForecast;
+import midplate.catalogue.Caution;
+import midplate.wire.Answered;
+import midplate.wire.ChanceWords;
+import midplate.wire.Exchange;
+import midplate.words.Message;
+import midplate.words.Texts;
+
+/** An advice in words, as one chemist says it to another: what to pour, how sure, what will be seen, why, what to mind. */
+final class SpokenAdvice {
+    /** Of the cautions for every solvent, those for filling a jar. */
+    private static final List<String> AT_THE_JAR = List.of("sheet-first", "hood");
+
+    private final Exchange exchange;
+    private final Texts texts;
+    private final Question question;
+    private final Advice advice;
+    private final Answered answered;
+    private final ChanceWords words;
+
+    SpokenAdvice(Exchange exchange, Answered answered) {
+        this.exchange = exchange;
+        this.texts = exchange.texts();
+        this.question = answered.question();
+        this.advice = answered.advice();
+        this.answered = answered;
+        this.words = new ChanceWords(texts);
+    }
+
+    void print(PrintWriter out) {
+        Paragraph.of(say(ratio())).print(out);
+        Paragraph.of(say(pour())).print(out);
+        Paragraph.of(say(words.of(question, advice.forecast().chance()))).print(out);
+        out.println();
+        for (SpotForecast spot : advice.forecast().spots()) {
+            Paragraph.item(say(Message.of(
+                            "terminal.spot",
+                            "spot",
+                            spot.spot(),
+                            "rf",
+                            spot.rf(),
+                            "low",
+                            spot.low(),
+                            "high",
+                            spot.high())))
+                    .print(out);
+        }
+        section(out, "terminal.why", advice.why().stream().map(texts::render));
+        section(out, "terminal.notes", answered.notes().stream().map(note -> say(note.message())));
+        section(out, "terminal.alternatives", advice.alternatives().stream().map(this::alternative));
+        section(out, "terminal.cautions", cautions());
+    }
+
+    private void section(PrintWriter out, String heading, Stream<String> lines) {
+        List<String> all = lines.toList();
+        if (!all.isEmpty()) {
+            out.println();
+            out.println(say(Message.of(heading)));
+            all.forEach(line -> Paragraph.item(line).print(out));
+        }
+    }
+
+    private Message ratio() {
+        int weak = advice.ratio().weak();
+        int strong = advice.ratio().strong();
+        if (strong == 0 || weak == 0) {
+            String pure =
+                    strong == 0 ? question.weak().name() : question.strong().name();
+            return Message.of("terminal.pure", "solvent", pure);
+        }
+        return Message.of(
+                "terminal.ratio",
+                "weakParts",
+                weak,
+                "strongParts",
+                strong,
+                "weak",
+                question.weak().name(),
+                "strong",
+                question.strong().name(),
+                "percent",
+                advice.ratio().percentStrong());
+    }
+
+    private Message pour() {
+        Pour pour = advice.pour();
+        return Message.of(
+                "terminal.pour",
+                "amount",
+                pour.weakMl() + pour.strongMl(),
+                "weakMl",
+                pour.weakMl(),
+                "strongMl",
+                pour.strongMl(),
+                "weak",
+                question.weak().name(),
+                "strong",
+                question.strong().name());
+    }
+
+    private String alternative(Alternative alternative) {
+        return say(Message.of(
+                "terminal.alternative",
+                "what",
+                texts.render(alternative.what()),
+                "count",
+                words.plates(alternative.chance())));
+    }
+
+    private Stream<String> cautions() {
+        return Stream.of(
+                        exchange.catalogue().generalCautions().stream()
+                                .filter(caution -> AT_THE_JAR.contains(caution.key())),
+                        exchange.catalogue().cautions(question.weak()).stream(),
+                        exchange.catalogue().cautions(question.strong()).stream())
+                .flatMap(list -> list)
+                .map(Caution::text)
+                .distinct();
+    }
+
+    private String say(Message message) {
+        return texts.render(message);
+    }
+}

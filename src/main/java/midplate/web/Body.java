@@ -1,0 +1,48 @@
+package midplate.web;
+
+import io.javalin.http.Context;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import midplate.wire.Exchange;
+import midplate.words.Message;
+import midplate.words.Refusal;
+
+/** Reads a body up to the limit, whether or not its length was announced. */
+final class Body {
+    /** So much of a body that is too large is read and dropped, so that its sender sees the answer [bytes]. */
+    private static final long DROPPED = 32L * 1024 * 1024;
+
+    private Body() {}
+
+    static byte[] of(Context ctx) {
+        try {
+            InputStream in = ctx.req().getInputStream();
+            byte[] bytes = in.readNBytes(Exchange.MOST_BYTES + 1);
+            if (bytes.length <= Exchange.MOST_BYTES) {
+                return bytes;
+            }
+            drop(in);
+        } catch (IOException e) {
+            throw new UncheckedIOException("The body could not be read", e);
+        }
+        throw new Turned(
+                413,
+                new Refusal(
+                        "request",
+                        Message.of("fault.too-large", "most", Exchange.MOST_BYTES),
+                        "more than " + Exchange.MOST_BYTES + " bytes",
+                        "[0, " + Exchange.MOST_BYTES + "] bytes",
+                        "Ask about fewer plates at once."));
+    }
+
+    private static void drop(InputStream in) throws IOException {
+        byte[] block = new byte[1 << 16];
+        long dropped = 0;
+        int read = in.read(block);
+        while (read >= 0 && dropped < DROPPED) {
+            dropped += read;
+            read = in.read(block);
+        }
+    }
+}

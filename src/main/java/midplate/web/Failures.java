@@ -1,0 +1,81 @@
+package midplate.web;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import io.javalin.http.HttpResponseException;
+import java.util.Locale;
+import java.util.UUID;
+import midplate.wire.BadInput;
+import midplate.wire.ErrorBody;
+import midplate.words.Message;
+import midplate.words.Refusal;
+import midplate.words.Texts;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+
+/** Gives every failure the one form of an error; what went wrong inside goes to the log, and only its number out. */
+final class Failures {
+    private static final Logger LOG = LoggerFactory.getLogger(Failures.class);
+
+    private final Texts texts;
+
+    Failures(Texts texts) {
+        this.texts = texts;
+    }
+
+    void add(RoutesConfig routes) {
+        routes.exception(Turned.class, (turned, ctx) -> tell(ctx, turned.status(), turned.refusal()));
+        routes.exception(BadInput.class, (bad, ctx) -> body(ctx, status(bad.kind()), ErrorBody.of(bad.faults())));
+        routes.exception(HttpResponseException.class, (e, ctx) -> tell(ctx, e.getStatus(), other(ctx, e.getStatus())));
+        routes.exception(Exception.class, (slip, ctx) -> {
+            String id = UUID.randomUUID().toString().substring(0, 8);
+            LOG.error("{} while answering {} {}", id, ctx.method(), ctx.path(), slip);
+            tell(
+                    ctx,
+                    500,
+                    new Refusal(
+                            "request",
+                            Message.of("fault.own-fault"),
+                            "failure " + id,
+                            "an answer",
+                            "Look for " + id + " in the terminal where Midplate runs, and report what stands there."));
+        });
+        routes.error(404, ctx -> tell(ctx, 404, notFound(ctx)));
+    }
+
+    private static int status(BadInput.Kind kind) {
+        return switch (kind) {
+            case NO_JSON -> 400;
+            case TOO_LARGE -> 413;
+            case FIELDS -> 422;
+        };
+    }
+
+    private static Refusal other(Context ctx, int status) {
+        return status == 404
+                ? notFound(ctx)
+                : new Refusal(
+                        "request",
+                        Message.of("fault.not-taken"),
+                        String.format(Locale.ROOT, "%s %s", ctx.method(), Guard.shown(ctx.path())),
+                        "a request as this program's page sends it",
+                        "Open the page anew.");
+    }
+
+    static Refusal notFound(Context ctx) {
+        return new Refusal(
+                "path",
+                Message.of("fault.not-found"),
+                Guard.shown(ctx.path()),
+                "/ and the files of the page; /api/advice and the other routes",
+                "Start at /.");
+    }
+
+    private void tell(Context ctx, int status, Refusal refusal) {
+        body(ctx, status, ErrorBody.of(texts, refusal));
+    }
+
+    private static void body(Context ctx, int status, String json) {
+        ctx.status(status).contentType("application/json; charset=utf-8").result(json);
+    }
+}

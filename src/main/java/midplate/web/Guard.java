@@ -1,0 +1,128 @@
+package midplate.web;
+
+import io.javalin.http.Context;
+import io.javalin.http.HandlerType;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import midplate.words.Message;
+import midplate.words.Refusal;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Lets in only what this machine's own page, or a program run by the same person, may send: the right Host, writes from
+ * the same origin, JSON only, a known way to ask.
+ */
+final class Guard {
+    /** What the page may load and who may frame it: itself, and nobody. */
+    static final String POLICY = "default-src 'self'; img-src 'self' data: blob:; object-src 'none'; base-uri 'none';"
+            + " frame-ancestors 'none'";
+
+    private static final Set<HandlerType> READING = Set.of(HandlerType.GET, HandlerType.HEAD);
+
+    private Guard() {}
+
+    /** Sets the headers of every answer, and refuses what may not come in. */
+    static void check(Context ctx) {
+        headers(ctx);
+        host(ctx);
+        boolean write = !READING.contains(ctx.method());
+        if (write) {
+            origin(ctx);
+        }
+        method(ctx);
+        if (write) {
+            mediaType(ctx);
+        }
+    }
+
+    private static void headers(Context ctx) {
+        ctx.header("Content-Security-Policy", POLICY);
+        ctx.header("X-Content-Type-Options", "nosniff");
+        ctx.header("Referrer-Policy", "no-referrer");
+        ctx.header("Cross-Origin-Resource-Policy", "same-origin");
+        ctx.header("Cache-Control", ctx.path().startsWith("/api/") ? "no-store" : "no-cache");
+    }
+
+    private static void host(Context ctx) {
+        String came = shown(ctx.header("Host"));
+        int port = ctx.req().getLocalPort();
+        Set<String> own = Set.of("127.0.0.1:" + port, "localhost:" + port);
+        if (!own.contains(came.toLowerCase(Locale.ROOT))) {
+            throw new Turned(
+                    403,
+                    new Refusal(
+                            "Host",
+                            Message.of("fault.foreign-host"),
+                            came,
+                            "127.0.0.1:" + port + " or localhost:" + port,
+                            "Open http://127.0.0.1:" + port + "/ on the machine where Midplate runs."));
+        }
+    }
+
+    private static void origin(Context ctx) {
+        String own = "http://" + shown(ctx.header("Host")).toLowerCase(Locale.ROOT);
+        Optional<String> origin = Optional.ofNullable(ctx.header("Origin"));
+        Optional<String> site = Optional.ofNullable(ctx.header("Sec-Fetch-Site"));
+        boolean taken = origin.isPresent()
+                ? origin.get().equalsIgnoreCase(own)
+                        && site.orElse("same-origin").equals("same-origin")
+                : site.isEmpty();
+        if (!taken) {
+            throw new Turned(
+                    403,
+                    new Refusal(
+                            origin.isPresent() ? "Origin" : "Sec-Fetch-Site",
+                            Message.of("fault.cross-site"),
+                            origin.or(() -> site).map(Guard::shown).orElse(""),
+                            own,
+                            "Send it from Midplate's own page."));
+        }
+    }
+
+    private static void method(Context ctx) {
+        if (Routes.isUnknown(ctx.path())) {
+            throw new Turned(404, Failures.notFound(ctx));
+        }
+        Set<HandlerType> allowed = Routes.methods(ctx.path());
+        if (!allowed.contains(ctx.method())) {
+            String names = allowed.stream()
+                    .map(HandlerType::name)
+                    .sorted()
+                    .reduce((a, b) -> a + ", " + b)
+                    .orElse("");
+            ctx.header("Allow", names);
+            throw new Turned(
+                    405,
+                    new Refusal(
+                            "method",
+                            Message.of("fault.method-not-allowed", "path", shown(ctx.path())),
+                            ctx.method().name(),
+                            names,
+                            "Ask with one of these."));
+        }
+    }
+
+    private static void mediaType(Context ctx) {
+        String came = shown(ctx.contentType());
+        String plain = came.replace(" ", "").toLowerCase(Locale.ROOT);
+        boolean json = plain.equals("application/json") || plain.equals("application/json;charset=utf-8");
+        if (!json || ctx.header("Content-Encoding") != null) {
+            throw new Turned(
+                    415,
+                    new Refusal(
+                            "Content-Type",
+                            Message.of("fault.not-json-type"),
+                            json ? "Content-Encoding " + shown(ctx.header("Content-Encoding")) : came,
+                            "application/json, not packed",
+                            "Send the body as application/json."));
+        }
+    }
+
+    static String shown(@Nullable String header) {
+        if (header == null) {
+            return "nothing";
+        }
+        return header.length() <= 80 ? header : header.substring(0, 80) + "…";
+    }
+}

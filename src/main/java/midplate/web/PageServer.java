@@ -1,0 +1,81 @@
+package midplate.web;
+
+import io.javalin.Javalin;
+import io.javalin.config.JavalinConfig;
+import io.javalin.http.staticfiles.Location;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import midplate.wire.Exchange;
+import org.jspecify.annotations.Nullable;
+
+/** The server of the page, on this machine's loopback address only; it asks nothing of the world outside. */
+public final class PageServer {
+    /** The port where nothing else is asked for. */
+    public static final int USUAL_PORT = 4771;
+
+    private static final String LOOPBACK = "127.0.0.1";
+    private static final String TEXTS = "/texts/en.json";
+
+    private final Javalin server;
+
+    private PageServer(Javalin server) {
+        this.server = server;
+    }
+
+    /** A server, not yet started, of the page packed with the program; port 0 takes any that is free. */
+    public static PageServer of(Exchange exchange, int port) {
+        return new PageServer(Javalin.create(config -> configure(config, exchange, port, null)));
+    }
+
+    /** A server, not yet started, of a page in a folder. */
+    public static PageServer of(Exchange exchange, int port, Path web) {
+        return new PageServer(Javalin.create(config -> configure(config, exchange, port, web)));
+    }
+
+    /** Starts it. */
+    public PageServer start() {
+        server.start();
+        return this;
+    }
+
+    /** Where it answers once it is started. */
+    public String address() {
+        return "http://" + LOOPBACK + ":" + server.port() + "/";
+    }
+
+    /** Ends it. */
+    public void stop() {
+        server.stop();
+    }
+
+    private static void configure(JavalinConfig config, Exchange exchange, int port, @Nullable Path web) {
+        config.startup.showJavalinBanner = false;
+        config.startup.showOldJavalinVersionWarning = false;
+        config.jetty.host = LOOPBACK;
+        config.jetty.port = port;
+        config.jetty.modifyServer(jetty -> jetty.setErrorHandler(new BareErrors(exchange.texts())));
+        config.http.defaultContentType = "application/json; charset=utf-8";
+        config.staticFiles.add(files -> {
+            files.hostedPath = "/";
+            files.directory = web == null ? "/web" : web.toAbsolutePath().toString();
+            files.location = web == null ? Location.CLASSPATH : Location.EXTERNAL;
+        });
+        config.routes.before(Guard::check);
+        new Routes(exchange, texts()).add(config.routes);
+        new Failures(exchange.texts()).add(config.routes);
+    }
+
+    private static String texts() {
+        try (InputStream in = PageServer.class.getResourceAsStream(TEXTS)) {
+            if (in == null) {
+                throw new IllegalStateException(TEXTS + " is not packed with the program: build it again.");
+            }
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        } catch (IOException e) {
+            throw new UncheckedIOException(TEXTS + " cannot be read", e);
+        }
+    }
+}

@@ -1,0 +1,58 @@
+package midplate.web;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import io.javalin.http.Handler;
+import io.javalin.http.HandlerType;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.Function;
+import midplate.plate.Setting;
+import midplate.wire.Exchange;
+
+/** What can be asked, and who answers it. */
+final class Routes {
+    private static final Set<HandlerType> READ = Set.of(HandlerType.GET, HandlerType.HEAD);
+    private static final Set<HandlerType> WRITE = Set.of(HandlerType.POST);
+
+    private static final Map<String, Set<HandlerType>> METHODS = Map.of(
+            "/api/library", READ,
+            "/api/sources", READ,
+            "/api/version", READ,
+            "/api/texts", READ,
+            "/api/advice", WRITE,
+            "/api/reading", WRITE,
+            "/api/equal-strength", WRITE);
+
+    private final Exchange exchange;
+    private final String texts;
+
+    Routes(Exchange exchange, String texts) {
+        this.exchange = exchange;
+        this.texts = texts;
+    }
+
+    /** Whether a path looks like a route and is none. */
+    static boolean isUnknown(String path) {
+        return path.startsWith("/api/") && !METHODS.containsKey(path);
+    }
+
+    /** How a path may be asked; a path that is no route can only be read. */
+    static Set<HandlerType> methods(String path) {
+        return METHODS.getOrDefault(path, READ);
+    }
+
+    void add(RoutesConfig routes) {
+        routes.get("/api/library", reply(ctx -> exchange.library()));
+        routes.get("/api/sources", reply(ctx -> exchange.sources()));
+        routes.get("/api/version", reply(ctx -> exchange.version()));
+        routes.get("/api/texts", reply(ctx -> texts));
+        routes.post("/api/advice", reply(ctx -> exchange.advice(Body.of(ctx), Setting.BENCH)));
+        routes.post("/api/reading", reply(ctx -> exchange.reading(Body.of(ctx))));
+        routes.post("/api/equal-strength", reply(ctx -> exchange.equalStrength(Body.of(ctx))));
+    }
+
+    private static Handler reply(Function<Context, String> answer) {
+        return ctx -> ctx.contentType("application/json; charset=utf-8").result(answer.apply(ctx));
+    }
+}

@@ -1,0 +1,100 @@
+package midplate.web;
+
+import io.javalin.util.JavalinBindException;
+import java.awt.Desktop;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.net.URI;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
+import java.util.concurrent.CountDownLatch;
+import midplate.wire.Exchange;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+
+/** {@code serve}: serves the page on this machine until the program is ended. */
+@Command(
+        name = "serve",
+        mixinStandardHelpOptions = true,
+        description = "Serves the page on this machine and opens it; end it with Ctrl-C.")
+public final class ServeCommand implements Callable<Integer> {
+    private static final int HIGHEST_PORT = 65_535;
+
+    @Spec
+    @SuppressWarnings("NullAway.Init") // picocli sets it before call()
+    private CommandSpec spec;
+
+    @Option(
+            names = "--port",
+            paramLabel = "N",
+            defaultValue = "" + PageServer.USUAL_PORT,
+            description = "Port, 0 for any that is free; ${DEFAULT-VALUE} if not said.")
+    private int port;
+
+    @Option(names = "--no-browser", description = "Do not open the page in a browser.")
+    private boolean noBrowser;
+
+    @Option(names = "--web", paramLabel = "DIR", description = "Serve the page from this folder, while working on it.")
+    private @Nullable Path web;
+
+    @Option(
+            names = "--calibration",
+            paramLabel = "DIR",
+            description = "Take the strength curves from this folder instead of those packed with the program.")
+    private @Nullable Path calibration;
+
+    @Override
+    public Integer call() throws InterruptedException {
+        check();
+        PrintWriter out = spec.commandLine().getOut();
+        Exchange exchange = calibration == null ? Exchange.builtIn() : Exchange.calibrated(calibration);
+        PageServer server = web == null ? PageServer.of(exchange, port) : PageServer.of(exchange, port, web);
+        try {
+            server.start();
+        } catch (JavalinBindException e) {
+            spec.commandLine()
+                    .getErr()
+                    .printf(
+                            "Port %d is taken, perhaps by Midplate itself: open http://127.0.0.1:%d/ and see, or start"
+                                    + " with --port 0 for a free one.%n",
+                            port, port);
+            return 1;
+        }
+        out.println(server.address());
+        out.flush();
+        if (!noBrowser) {
+            open(server.address());
+        }
+        Runtime.getRuntime().addShutdownHook(new Thread(server::stop));
+        new CountDownLatch(1).await();
+        return 0;
+    }
+
+    private void check() {
+        if (port < 0 || port > HIGHEST_PORT) {
+            throw new ParameterException(
+                    spec.commandLine(), "--port came as " + port + "; allowed is [0, 65535]. Leave it out for 4771.");
+        }
+        if (web != null && !Files.isRegularFile(web.resolve("index.html"))) {
+            throw new ParameterException(
+                    spec.commandLine(),
+                    "--web came as " + web + ", a folder without index.html. Name the page's folder.");
+        }
+    }
+
+    /** Opens the page where there is a desktop; where there is none, the address printed is enough. */
+    private static void open(String address) {
+        try {
+            if (Desktop.isDesktopSupported() && Desktop.getDesktop().isSupported(Desktop.Action.BROWSE)) {
+                Desktop.getDesktop().browse(URI.create(address));
+            }
+        } catch (IOException | RuntimeException | LinkageError e) {
+            System.err.println("No browser could be opened here: open " + address + " yourself.");
+        }
+    }
+}

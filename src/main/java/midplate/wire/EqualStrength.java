@@ -1,0 +1,204 @@
+package midplate.wire;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import midplate.catalogue.LocalizationClass;
+import midplate.catalogue.PublishedValue;
+import midplate.catalogue.SolventCatalogue;
+import midplate.catalogue.StandIn;
+import midplate.catalogue.StrengthSeries;
+import midplate.chemistry.EluentComponent;
+import midplate.chemistry.EluentStrength;
+import midplate.chemistry.Solvent;
+import midplate.chemistry.Sorbent;
+import midplate.words.Message;
+import midplate.words.Refusal;
+import midplate.words.Texts;
+
+/** Answers questions about equal strength from published tables alone; every answer is marked as theory. */
+final class EqualStrength {
+    private static final int DECIMALS = 4;
+
+    private final SolventCatalogue catalogue;
+    private final Texts texts;
+    private final FaultList faults;
+    private final StrengthQuestion question;
+    private final Set<Message> notes = new LinkedHashSet<>();
+    private final List<Message> lines = new ArrayList<>();
+
+    EqualStrength(SolventCatalogue catalogue, Texts texts, FaultList faults, StrengthQuestion question) {
+        this.catalogue = catalogue;
+        this.texts = texts;
+        this.faults = faults;
+        this.question = question;
+    }
+
+    /**
+     * The answer, one entry for each table that knows the solvents.
+     *
+     * @throws BadInput when no table does, or the other pair is equally strong at no ratio
+     */
+    StrengthAnswer answer() {
+        ObjectNode body = JsonWriting.object();
+        body.put("basis", "theory");
+        body.put("sorbent", question.sorbent().id());
+        body.set("weak", JsonWriting.solvent(question.pair().weak()));
+        body.set("strong", JsonWriting.solvent(question.pair().strong()));
+        body.set("percentStrong", JsonWriting.exact(question.percentStrong()));
+        ArrayNode entries = body.putArray("series");
+        for (StrengthSeries series : question.series()) {
+            mixture(series).ifPresent(entries::add);
+        }
+        if (entries.isEmpty()) {
+            faults.throwIfAny();
+            unknownStrength();
+        }
+        notes.add(Message.of("note.theory-only"));
+        notes.add(Message.of("note.activity", "activity", question.activity()));
+        if (question.to().isPresent()) {
+            notes.add(classes(question.to().get()));
+        }
+        ArrayNode said = body.putArray("notes");
+        notes.forEach(note -> said.add(JsonWriting.message(note, texts)));
+        return new StrengthAnswer(lines, List.copyOf(notes), JsonWriting.text(body));
+    }
+
+    private Optional<ObjectNode> mixture(StrengthSeries series) {
+        Optional<Known> weak = known(question.pair().weak(), series);
+        Optional<Known> strong = known(question.pair().strong(), series);
+        if (weak.isEmpty() || strong.isEmpty()) {
+            return Optional.empty();
+        }
+        double fraction = question.percentStrong() / 100;
+        try {
+            EluentComponent a = weak.get().component();
+            EluentComponent b = strong.get().component();
+            double strength = EluentStrength.binary(a, b, fraction, question.activity());
+            ObjectNode entry = JsonWriting.object().put("series", series.condition(question.sorbent()));
+            line("note.strength-is", series, "strength", strength);
+            entry.put("basis", "theory");
+            entry.set("strength", JsonWriting.number(strength, DECIMALS));
+            if (question.sorbent() == Sorbent.SILICA) {
+                entry.set(
+                        "coverage",
+                        JsonWriting.number(EluentStrength.coverage(a, b, fraction, question.activity()), DECIMALS));
+            }
+            ArrayNode inputs = entry.putArray("inputs");
+            used(weak.get(), series).forEach(inputs::add);
+            used(strong.get(), series).forEach(inputs::add);
+            return question.to().isPresent() ? other(entry, question.to().get(), series, strength) : Optional.of(entry);
+        } catch (Refusal refusal) {
+            faults.add(refusal.field(), refusal);
+            return Optional.empty();
+        }
+    }
+
+    private Optional<ObjectNode> other(ObjectNode entry, PairReader.Pair to, StrengthSeries series, double strength) {
+        Optional<Known> weak = known(to.weak(), series);
+        Optional<Known> strong = known(to.strong(), series);
+        if (weak.isEmpty() || strong.isEmpty()) {
+            return Optional.empty();
+        }
+        try {
+            double percent = EluentStrength.percentForStrength(
+                    weak.get().component(), strong.get().component(), strength, question.activity());
+            line(
+                    "note.equally-strong",
+                    series,
+                    "percent",
+                    percent,
+                    "weak",
+                    to.weak().name(),
+                    "strong",
+                    to.strong().name());
+            ObjectNode node = entry.putObject("to");
+            node.set("weak", JsonWriting.solvent(to.weak()));
+            node.set("strong", JsonWriting.solvent(to.strong()));
+            node.set("percentStrong", JsonWriting.number(percent, 2));
+            ArrayNode inputs = (ArrayNode) entry.get("inputs");
+            used(weak.get(), series).forEach(inputs::add);
+            used(strong.get(), series).forEach(inputs::add);
+            return Optional.of(entry);
+        } catch (Refusal refusal) {
+            faults.add("to", refusal);
+            return Optional.empty();
+        }
+    }
+
+    private void line(String key, StrengthSeries series, Object... more) {
+        List<Object> args = new ArrayList<>(List.of("series", series.condition(question.sorbent())));
+        args.addAll(List.of(more));
+        lines.add(Message.of(key, args.toArray()));
+    }
+
+    private record Known(Solvent solvent, EluentComponent component) {}
+
+    /** The solvent itself, or what stands in for it, which is said. */
+    private Optional<Known> known(Solvent solvent, StrengthSeries series) {
+        Optional<EluentComponent> own = catalogue.component(solvent, question.sorbent(), series);
+        if (own.isPresent()) {
+            return Optional.of(new Known(solvent, own.get()));
+        }
+        Optional<Solvent> other = catalogue.standIn(solvent).map(StandIn::standsInFor);
+        Optional<Known> known = other.flatMap(standIn -> catalogue
+                .component(standIn, question.sorbent(), series)
+                .map(component -> new Known(standIn, component)));
+        known.ifPresent(found -> notes.add(Message.of(
+                "note.calculated-as",
+                "solvent",
+                solvent.name(),
+                "standIn",
+                found.solvent().name())));
+        return known;
+    }
+
+    private ArrayNode used(Known known, StrengthSeries series) {
+        String condition = series.condition(question.sorbent());
+        Solvent solvent = known.solvent();
+        ArrayNode list = JsonWriting.array();
+        catalogue
+                .strengthValue(solvent, question.sorbent(), series)
+                .ifPresent(value -> list.add(value(solvent, value)));
+        catalogue
+                .preferred(solvent, "molecular_area", condition)
+                .or(() -> catalogue.preferred(solvent, "molecular_area", ""))
+                .ifPresent(value -> list.add(value(solvent, value)));
+        catalogue.preferred(solvent, "molar_mass", "").ifPresent(value -> list.add(value(solvent, value)));
+        catalogue.preferred(solvent, "density", "20 °C").ifPresent(value -> list.add(value(solvent, value)));
+        return list;
+    }
+
+    private static ObjectNode value(Solvent solvent, PublishedValue value) {
+        ObjectNode node = JsonWriting.object().put("solvent", solvent.id());
+        node.setAll(PublishedWriter.value(value));
+        return node;
+    }
+
+    private Message classes(PairReader.Pair to) {
+        String one = question.pair().strong().name();
+        String other = to.strong().name();
+        LocalizationClass mine = catalogue.localization(question.pair().strong());
+        LocalizationClass theirs = catalogue.localization(to.strong());
+        if (mine == LocalizationClass.UNKNOWN || theirs == LocalizationClass.UNKNOWN) {
+            return Message.of("note.unknown-class", "one", one, "other", other);
+        }
+        return mine == theirs
+                ? Message.of("note.same-class", "one", one, "other", other)
+                : Message.of("note.other-class", "one", one, "other", other);
+    }
+
+    private void unknownStrength() {
+        faults.add(
+                "strong",
+                Message.of("fault.strength-unknown"),
+                question.pair().strong().name(),
+                "solvents with an eluent strength in one table",
+                "Ask without naming a table, or take other solvents; the library lists what is known.");
+        faults.throwIfAny();
+    }
+}

@@ -1,0 +1,221 @@
+package midplate.wire;
+
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Consumer;
+import midplate.advice.Advice;
+import midplate.advice.Adviser;
+import midplate.advice.Curves;
+import midplate.advice.Forecast;
+import midplate.catalogue.SolventCatalogue;
+import midplate.plate.PlateReading;
+import midplate.plate.Reading;
+import midplate.plate.Setting;
+import midplate.words.Message;
+import midplate.words.Refusal;
+import midplate.words.Texts;
+
+/**
+ * Takes requests in JSON and gives answers in JSON, the same for every door. Immutable and safe to share between threads.
+ *
+ * <p>Each method throws {@link BadInput} with all faults of an input it cannot take.
+ */
+public final class Exchange {
+    /** The most that is read at once [bytes]. */
+    public static final int MOST_BYTES = 1_000_000;
+
+    /** The version of this program. */
+    public static final String VERSION = "0.1.0";
+
+    private final SolventCatalogue catalogue;
+    private final Advising adviser;
+    private final Texts texts;
+    private final String library;
+    private final String sources;
+
+    Exchange(SolventCatalogue catalogue, Advising adviser) {
+        this.catalogue = catalogue;
+        this.adviser = adviser;
+        this.texts = Texts.english();
+        PublishedWriter published = new PublishedWriter(catalogue);
+        this.library = published.library();
+        this.sources = published.sources();
+    }
+
+    /** With the solvents and curves packed with the program. */
+    public static Exchange builtIn() {
+        SolventCatalogue catalogue = SolventCatalogue.builtIn();
+        return new Exchange(catalogue, Advising.by(Adviser.builtIn(catalogue)));
+    }
+
+    /** With the solvents packed with the program and the curves in a folder. */
+    public static Exchange calibrated(Path curves) {
+        SolventCatalogue catalogue = SolventCatalogue.builtIn();
+        return new Exchange(catalogue, Advising.calibrated(catalogue, curves));
+    }
+
+    /** The texts in which it speaks. */
+    public Texts texts() {
+        return texts;
+    }
+
+    /** The solvents it knows. */
+    public SolventCatalogue catalogue() {
+        return catalogue;
+    }
+
+    /** Answers a request for advice in UTF-8; the setting is taken where the request names none. */
+    public String advice(byte[] json, Setting ifUnsaid) {
+        FaultList faults = new FaultList(texts);
+        return answered(JsonText.read(JsonText.decoded(json, faults), faults), ifUnsaid, faults)
+                .json();
+    }
+
+    /** Answers a request for advice; the setting is taken where the request names none. */
+    public Answered advice(String json, Setting ifUnsaid) {
+        FaultList faults = new FaultList(texts);
+        return answered(JsonText.read(json, faults), ifUnsaid, faults);
+    }
+
+    /**
+     * Answers one line of a batch; a line that cannot be taken is answered with its faults. Never throws.
+     *
+     * @param slips is told what went wrong inside the program, if anything did
+     */
+    public String line(byte[] json, Consumer<Throwable> slips) {
+        FaultList faults = new FaultList(texts);
+        Json request = new Json.Null();
+        try {
+            request = JsonText.read(JsonText.decoded(json, faults), faults);
+            return answered(request, Setting.AUTOMATED, faults).json();
+        } catch (BadInput bad) {
+            return ErrorBody.line(QuestionReader.id(request), bad.faults());
+        } catch (RuntimeException | StackOverflowError slip) {
+            slips.accept(slip);
+            return ErrorBody.line(QuestionReader.id(request), List.of(ownFault(slip)));
+        }
+    }
+
+    /** The answer in place of a line that was too long to be read. */
+    public String tooLongLine() {
+        FaultList faults = new FaultList(texts);
+        faults.add(
+                "request",
+                Message.of("fault.too-large", "most", MOST_BYTES),
+                "more than " + MOST_BYTES + " bytes",
+                "[0, " + MOST_BYTES + "] bytes",
+                "Put one request on each line.");
+        return ErrorBody.line(new Json.Null(), faults.faults());
+    }
+
+    private Fault ownFault(Throwable slip) {
+        Message message = Message.of("fault.own-fault");
+        return new Fault(
+                "request",
+                message.code(),
+                slip.toString(),
+                "an answer",
+                "Report this with the request; the other lines are answered.",
+                texts.render(message));
+    }
+
+    private Answered answered(Json request, Setting ifUnsaid, FaultList faults) {
+        Asked asked = new QuestionReader(catalogue, ifUnsaid, faults).read(request);
+        try {
+            Advice advice = adviser.advise(asked.question());
+            List<Forecast> forecasts =
+                    asked.predictAt().isEmpty() ? List.of() : adviser.predict(asked.question(), asked.predictAt());
+            Optional<Curves> curves = asked.curves() == Asked.CurvesWanted.YES
+                    ? Optional.of(adviser.curves(asked.question()))
+                    : Optional.empty();
+            List<Note> notes = new ArrayList<>();
+            advice.notes().forEach(message -> notes.add(new Note(message, Optional.empty())));
+            notes.addAll(asked.notes());
+            String json = new AnswerWriter(texts).write(asked, advice, notes, forecasts, curves);
+            return new Answered(asked.question(), advice, notes, json);
+        } catch (Refusal refusal) {
+            faults.add(refusal.field(), refusal);
+            throw new BadInput(BadInput.Kind.FIELDS, faults.faults());
+        }
+    }
+
+    /** Works out a plate given in millimetres: the Rf of its spots, and what to tell about it. */
+    public String reading(byte[] json) {
+        FaultList faults = new FaultList(texts);
+        return reading(JsonText.decoded(json, faults), faults);
+    }
+
+    /** Works out a plate given in millimetres: the Rf of its spots, and what to tell about it. */
+    public String reading(String json) {
+        return reading(json, new FaultList(texts));
+    }
+
+    /** The same for a door that says it in words. */
+    public PlateReading plate(String json) {
+        return plate(json, new FaultList(texts));
+    }
+
+    private PlateReading plate(String json, FaultList faults) {
+        Optional<PlateReading> plate = new PlateReader(faults).read("", JsonText.read(json, faults));
+        faults.throwIfAny();
+        return plate.orElseThrow();
+    }
+
+    private String reading(String json, FaultList faults) {
+        PlateReading plate = plate(json, faults);
+        ObjectNode body = JsonWriting.object();
+        ObjectNode readings = body.putObject("readings");
+        for (Map.Entry<String, Reading> entry : plate.readings().entrySet()) {
+            Reading reading = entry.getValue();
+            ObjectNode node = readings.putObject(entry.getKey());
+            node.set("rf", JsonWriting.number(reading.rf(), 4));
+            node.put("limit", limit(reading));
+            reading.standardError().ifPresent(error -> node.set("standardError", JsonWriting.number(error, 4)));
+        }
+        body.set("warnings", JsonWriting.messages(plate.warnings(), texts));
+        return JsonWriting.text(body);
+    }
+
+    private static String limit(Reading reading) {
+        return switch (reading.limit()) {
+            case NONE -> "none";
+            case AT_START -> "at-start";
+            case AT_FRONT -> "at-front";
+        };
+    }
+
+    /** The strength of a mixture, and the equally strong mixture of another pair. */
+    public String equalStrength(byte[] json) {
+        FaultList faults = new FaultList(texts);
+        return equalStrength(JsonText.decoded(json, faults), faults).json();
+    }
+
+    /** The strength of a mixture, and the equally strong mixture of another pair. */
+    public StrengthAnswer equalStrength(String json) {
+        return equalStrength(json, new FaultList(texts));
+    }
+
+    private StrengthAnswer equalStrength(String json, FaultList faults) {
+        StrengthQuestion question = StrengthQuestion.read(JsonText.read(json, faults), catalogue, faults);
+        return new EqualStrength(catalogue, texts, faults, question).answer();
+    }
+
+    /** All solvents with all that is published here about them. */
+    public String library() {
+        return library;
+    }
+
+    /** All publications. */
+    public String sources() {
+        return sources;
+    }
+
+    /** Name and version of this program. */
+    public String version() {
+        return JsonWriting.text(JsonWriting.object().put("name", "Midplate").put("version", VERSION));
+    }
+}

@@ -1,0 +1,67 @@
+package midplate.wire;
+
+import java.util.ArrayList;
+import java.util.List;
+import midplate.words.Message;
+import midplate.words.Refusal;
+import midplate.words.Texts;
+
+/** Gathers the faults of one input, in the order they are found; the first {@value #MOST} are told one by one. */
+final class FaultList {
+    /** So many faults are told; of the rest only that there are more. */
+    static final int MOST = 200;
+
+    private final Texts texts;
+    private final List<Fault> faults = new ArrayList<>();
+    private int found;
+
+    FaultList(Texts texts) {
+        this.texts = texts;
+    }
+
+    /** A fault of a field. */
+    void add(String field, Message reason, String came, String allowed, String todo) {
+        found++;
+        if (found <= MOST) {
+            faults.add(new Fault(field, reason.code(), came, allowed, todo, texts.render(reason)));
+        }
+    }
+
+    /** A refusal of a room below, at the place where its value stands in this input. */
+    void add(String field, Refusal refusal) {
+        add(field, refusal.reason(), refusal.came(), refusal.allowed(), refusal.todo());
+    }
+
+    /** Whether nothing was found so far. */
+    boolean isEmpty() {
+        return found == 0;
+    }
+
+    /** How many were found so far. */
+    int count() {
+        return found;
+    }
+
+    /** All of them; the last says how many more there are where they are too many to tell. */
+    List<Fault> faults() {
+        List<Fault> all = new ArrayList<>(faults);
+        if (found > MOST) {
+            Message more = Message.of("fault.more-faults", "more", found - MOST);
+            all.add(new Fault(
+                    "request",
+                    more.code(),
+                    Integer.toString(found),
+                    "[0, 0]",
+                    "Mend these and send it again.",
+                    texts.render(more)));
+        }
+        return List.copyOf(all);
+    }
+
+    /** Ends the reading when anything was found. */
+    void throwIfAny() {
+        if (!isEmpty()) {
+            throw new BadInput(BadInput.Kind.FIELDS, faults());
+        }
+    }
+}

@@ -1,0 +1,135 @@
+package midplate;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.util.Arrays;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** The command line as a person uses it; the readings are invented. */
+class CommandsTest {
+    private record Said(int status, String out, String err) {}
+
+    private static Said say(String... arguments) {
+        StringWriter out = new StringWriter();
+        StringWriter err = new StringWriter();
+        int status = Commands.run(new PrintWriter(out), new PrintWriter(err), arguments);
+        return new Said(status, out.toString(), err.toString());
+    }
+
+    /** Splits at bars, so that blanks can stand in an argument. */
+    private static Said line(String arguments) {
+        return say(Arrays.stream(arguments.split("\\|", -1))
+                .filter(argument -> !argument.isEmpty())
+                .toArray(String[]::new));
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "",
+                "advize",
+                "advise",
+                "advise|--run",
+                "advise|--run|nonsense",
+                "advise|--run|10: A=abc",
+                "advise|--run|10: A=1.2",
+                "advise|--run|101: A=0.2",
+                "advise|--run|10: A=0.2|--window|0.8-0.2",
+                "advise|--run|10: A=0.2|--window|wide",
+                "advise|--run|10: A=0.2|--weak|water",
+                "advise|--run|10: A=0.2|--weak|methanol|--strong|hexane",
+                "advise|--run|10: A=0.2|--setting|home",
+                "advise|--run|10: A=0.2|--amount|much",
+                "advise|--run|10: A=0.2|--amount|-3",
+                "advise|--run|10: A=0.2|--graduation|20",
+                "advise|--run|10: A=0.2|--colour|red",
+                "reading|--height|80",
+                "reading|--height|80|--start|ten|--front|70|--spot|A=28",
+                "reading|--height|80|--start|10|--front|70|--spot|A",
+                "reading|--height|80|--start|10|--front|90|--spot|A=28",
+                "strength|--percent|200",
+                "strength|--percent|20|--to|hexane",
+                "strength|--percent|20|--series|oldest",
+                "serve|--port|99999",
+                "serve|--port|-1",
+                "serve|--web|no-such-folder",
+                "batch|--lines|5",
+            })
+    void nonsenseIsToldAndEndsWithTwo(String arguments) {
+        Said said = line(arguments);
+        assertEquals(2, said.status(), said.err());
+        assertEquals("", said.out());
+        assertTrue(said.err().length() > 20, said.err());
+        assertTrue(!said.err().contains("Exception") && !said.err().contains("\tat "), said.err());
+    }
+
+    @Test
+    void aFaultNamesTheOptionWhatCameWhatIsAllowedAndWhatToDo() {
+        String err = line("advise|--run|10: A=0.2|--run|20: A=1.2|--amount|-3").err();
+        assertTrue(err.contains("--run no. 2, A: "), err);
+        assertTrue(err.contains("Came: 1.2. Allowed: [0, 1]."), err);
+        assertTrue(err.contains("--amount: "), err);
+        assertTrue(err.contains("Came: -3. Allowed: (0, 10000]."), err);
+    }
+
+    @Test
+    void advisesInWordsWithinEightyColumns() {
+        Said said = line("advise|--run|10: A=0.05, B=0.12");
+        assertEquals(0, said.status(), said.err());
+        List<String> lines = said.out().lines().toList();
+        assertTrue(lines.get(0).startsWith("Next plate: "), said.out());
+        assertTrue(lines.get(1).contains(" ml hexane + "), said.out());
+        assertTrue(
+                said.out()
+                        .replaceAll("\\s+", " ")
+                        .contains("of 100 plates like this all spots come to lie between 0.2 and 0.8."),
+                said.out());
+        assertTrue(said.out().contains("- A: Rf about "), said.out());
+        assertTrue(said.out().contains("safety data sheet"), said.out());
+        assertTrue(said.out().contains("hood"), said.out());
+        assertTrue(lines.stream().allMatch(line -> line.length() <= 80), said.out());
+    }
+
+    @Test
+    void aRatioAndAPercentageAreTheSamePlate() {
+        Said percent = line("advise|--run|10: A=0.05, B=0.12|--json");
+        Said ratio = line("advise|--run|9:1 A=0,05 B=0,12|--json");
+        assertEquals(0, percent.status(), percent.err());
+        assertTrue(percent.out().startsWith("{\"id\":null,\"advice\":{"), percent.out());
+        assertEquals(percent.out(), ratio.out());
+    }
+
+    @Test
+    void worksOutRfFromMillimetres() {
+        Said said = line("reading|--height|80|--start|10|--front|70|--spot|A=28|--spot|B=10|--spot|C=69,5/3");
+        assertEquals(0, said.status(), said.err());
+        assertTrue(said.out().contains("A: Rf 0.30"), said.out()); // (28 - 10)/(70 - 10)
+        assertTrue(said.out().contains("B: on the start line"), said.out());
+        assertTrue(said.out().contains("C: at the front"), said.out());
+    }
+
+    @Test
+    void tellsAnEquallyStrongMixtureAndThatItIsTheory() {
+        Said said = line("strength|--percent|20|--to|hexane/acetone");
+        assertEquals(0, said.status(), said.err());
+        assertTrue(said.out().contains("% acetone in hexane is equally strong."), said.out());
+        assertTrue(said.out().contains("theory"), said.out());
+        assertTrue(line("strength|--percent|20|--json").out().startsWith("{\"basis\":\"theory\""));
+    }
+
+    @Test
+    void helpAndVersionEndWithZero() {
+        for (String command : List.of("--help", "serve|--help", "batch|--help", "advise|--help", "help|advise")) {
+            Said said = line(command);
+            assertEquals(0, said.status(), command + said.err());
+            assertTrue(said.out().lines().allMatch(line -> line.length() <= 80), said.out());
+        }
+        assertEquals("midplate 0.1.0", line("--version").out().strip());
+    }
+}

@@ -1,0 +1,41 @@
+package midplate.wire;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.io.IOException;
+import java.util.stream.Stream;
+import midplate.plate.Setting;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** Recorded requests, asked again. */
+class ContractTest {
+    private static final Exchange EXCHANGE = Exchange.builtIn();
+
+    static Stream<Recorded> pairs() throws IOException {
+        return Recorded.all();
+    }
+
+    @ParameterizedTest
+    @MethodSource("pairs")
+    void anAnswerKeepsItsFormAndThePublishedValues(Recorded recorded) throws IOException {
+        try {
+            recorded.hold(answer(recorded));
+            assertEquals(200, recorded.status());
+        } catch (BadInput bad) {
+            assertEquals(422, recorded.status(), bad.getMessage());
+            recorded.hold(ErrorBody.of(bad.faults()));
+        }
+    }
+
+    private static String answer(Recorded recorded) {
+        return switch (recorded.route()) {
+            case "/api/advice" ->
+                EXCHANGE.advice(recorded.request(), Setting.BENCH).json();
+            case "/api/reading" -> EXCHANGE.reading(recorded.request());
+            case "/api/equal-strength" ->
+                EXCHANGE.equalStrength(recorded.request()).json();
+            default -> throw new IllegalArgumentException(recorded.route());
+        };
+    }
+}

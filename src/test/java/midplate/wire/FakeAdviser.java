@@ -1,0 +1,81 @@
+package midplate.wire;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import midplate.advice.Advice;
+import midplate.advice.Alternative;
+import midplate.advice.Curves;
+import midplate.advice.Forecast;
+import midplate.advice.Pour;
+import midplate.advice.Question;
+import midplate.advice.Ratio;
+import midplate.advice.SpotForecast;
+import midplate.catalogue.SolventCatalogue;
+import midplate.words.Message;
+
+/** Gives the same invented advice to every question, so that the doors can be tested without the model. */
+public final class FakeAdviser implements Advising {
+    /** A spot of this name makes it fail, as a slip in the program would. */
+    public static final String SLIP = "slip";
+
+    private final List<Question> asked = new ArrayList<>();
+
+    /** An exchange that answers with invented advice. */
+    public static Exchange exchange() {
+        return new FakeAdviser().withSolvents();
+    }
+
+    Exchange withSolvents() {
+        return new Exchange(SolventCatalogue.builtIn(), this);
+    }
+
+    /** The last question that came through the door. */
+    Question lastAsked() {
+        return asked.get(asked.size() - 1);
+    }
+
+    @Override
+    public synchronized Advice advise(Question question) {
+        asked.add(question);
+        if (question.spots().contains(SLIP)) {
+            throw new IllegalStateException("invented slip");
+        }
+        return new Advice(
+                new Ratio(7, 2),
+                forecast(question, 200.0 / 9),
+                21.5,
+                0.88,
+                new Pour(7.8, 2.2, 22, 21.4, 22.6, 0.85, 0.88),
+                List.of(Message.of("note.theory-only")),
+                List.of(Message.of("note.strength-is", "series", "invented", "strength", 0.123456789)),
+                0.0123456,
+                List.of(new Alternative(Message.of("note.theory-only"), 0.91)));
+    }
+
+    @Override
+    public List<Forecast> predict(Question question, List<Double> percentStrong) {
+        return percentStrong.stream()
+                .map(percent -> forecast(question, percent))
+                .toList();
+    }
+
+    @Override
+    public Curves curves(Question question) {
+        Map<String, Curves.SpotCurve> spots = new LinkedHashMap<>();
+        question.spots()
+                .forEach(spot -> spots.put(
+                        spot, new Curves.SpotCurve(List.of(0.1, 0.4), List.of(0.05, 0.3), List.of(0.2, 0.5))));
+        return new Curves(List.of(0.0, 100.0), spots, List.of(0.1, 0.2), List.of());
+    }
+
+    private static Forecast forecast(Question question, double percent) {
+        List<SpotForecast> spots = new ArrayList<>();
+        for (String spot : question.spots()) {
+            double rf = 0.3 + 0.1 * (spots.size() % 6);
+            spots.add(new SpotForecast(spot, rf, rf - 0.08, rf + 0.08, 0.05, 0.01));
+        }
+        return new Forecast(percent, 0.87, spots);
+    }
+}

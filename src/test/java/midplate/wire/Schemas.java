@@ -1,0 +1,36 @@
+package midplate.wire;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.networknt.schema.Error;
+import com.networknt.schema.InputFormat;
+import com.networknt.schema.SchemaRegistry;
+import com.networknt.schema.SpecificationVersion;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+
+/** The JSON Schemas that other programs can hold requests and answers against. */
+public final class Schemas {
+    private static final Path FOLDER = Path.of("shared", "schemas");
+    private static final SchemaRegistry REGISTRY =
+            SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12);
+
+    private Schemas() {}
+
+    /** What a text breaks of a schema; empty when it keeps it. */
+    public static List<String> broken(String schema, String json) throws IOException {
+        return REGISTRY.getSchema(text(schema)).validate(json, InputFormat.JSON).stream()
+                .map(Error::toString)
+                .toList();
+    }
+
+    static JsonNode read(String schema) throws IOException {
+        return new ObjectMapper().readTree(text(schema));
+    }
+
+    private static String text(String schema) throws IOException {
+        return Files.readString(FOLDER.resolve(schema + ".schema.json"));
+    }
+}
