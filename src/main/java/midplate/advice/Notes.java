@@ -57,9 +57,7 @@ final class Notes {
         for (int spot = 0; spot < question.spots().size(); spot++) {
             String name = question.spots().get(spot);
             if (forecast.spots().get(spot).above() > LIKELY
-                    && outlook.spot(spot, outlook.knowledge().model().lowestPercent())
-                                    .above()
-                            > LIKELY) {
+                    && outlook.above(spot, outlook.knowledge().model().lowestPercent()) > LIKELY) {
                 boolean alkane = catalogue.localization(pair.weak()) == LocalizationClass.WEAK;
                 notes.add(Message.of(
                         alkane ? "advice.silica-cannot-hold" : "advice.runs-in-weak",
@@ -68,7 +66,7 @@ final class Notes {
                         "weak",
                         question.weak().name()));
             }
-            if (outlook.spot(spot, outlook.knowledge().model().highestPercent()).below() > LIKELY) {
+            if (outlook.below(spot, outlook.knowledge().model().highestPercent()) > LIKELY) {
                 notes.add(Message.of(
                         "advice.too-polar",
                         "spot",

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
 import midplate.inference.Outlook;
+import midplate.inference.PairModel;
 import midplate.inference.PossibleSamples;
 
 /**
@@ -21,10 +22,15 @@ final class RatioSearch {
     private static final double FINE_TO = 10;
     private static final double FINE = 0.25;
     private static final double COARSE = 0.5;
+    private static final int STRIDE = 5;
+    private static final int SKIPPED = 3;
+    private static final double NEAR = 0.05;
+    private static final double NEAR_SHARE = 0.75;
 
     private final Outlook outlook;
     private final List<Integer> spots;
     private final PossibleSamples samples;
+    private final List<Double> promising;
 
     /** A share with the chance that every spot reads inside the window. */
     record Found(double percent, double chance) {}
@@ -33,6 +39,7 @@ final class RatioSearch {
         this.outlook = outlook;
         this.spots = spots;
         this.samples = outlook.possibleSamples();
+        this.promising = promising();
     }
 
     static RatioSearch of(Outlook outlook) {
@@ -46,9 +53,49 @@ final class RatioSearch {
 
     /** The optimum on a grid of 0.25 % up to 10 % and 0.5 % above, as far as the pair was measured. */
     Found optimum() {
-        return best(grid(
-                outlook.knowledge().model().lowestPercent(),
-                outlook.knowledge().model().highestPercent()));
+        return best(promising);
+    }
+
+    /** The best of the mixtures that are poured in practice. */
+    Ratio pourable() {
+        PairModel model = outlook.knowledge().model();
+        double first = promising.get(0);
+        double last = promising.get(promising.size() - 1);
+        List<Ratio> ratios = PourableRatios.between(first, last);
+        if (ratios.isEmpty()) {
+            ratios = PourableRatios.between(model.lowestPercent(), model.highestPercent());
+        }
+        Found found = best(ratios.stream().map(Ratio::percentStrong).toList());
+        return ratios.stream()
+                .filter(ratio -> ratio.percentStrong() == found.percent())
+                .findFirst()
+                .orElseThrow();
+    }
+
+    /**
+     * Shares at which the chance comes near the best: every {@value #STRIDE}th of the grid is tried, and those in between
+     * are kept where a neighbour tried comes near. A chance is a smooth curve over the ratio, so what is left out lies lower
+     * by far more than what is looked for.
+     */
+    private List<Double> promising() {
+        PairModel model = outlook.knowledge().model();
+        List<Double> grid = grid(model.lowestPercent(), model.highestPercent());
+        double[] chances = new double[grid.size()];
+        double most = 0;
+        for (int i = 0; i < chances.length; i += STRIDE) {
+            chances[i] = outlook.chance(grid.get(i), spots);
+            most = Math.max(most, chances[i]);
+        }
+        double near = Math.min(most - NEAR, NEAR_SHARE * most);
+        List<Double> kept = new ArrayList<>();
+        for (int i = 0; i < chances.length; i++) {
+            int before = i - i % STRIDE;
+            int after = Math.min(before + STRIDE, (chances.length - 1) / STRIDE * STRIDE);
+            if (Math.max(chances[before], chances[after]) >= near) {
+                kept.add(grid.get(i));
+            }
+        }
+        return kept;
     }
 
     /** The optimum among given shares, at least one. */
@@ -75,16 +122,29 @@ final class RatioSearch {
         return best;
     }
 
-    /** The greatest chance for some of the spots on one plate, over given shares [1]. */
+    /**
+     * The greatest chance for some of the spots on one plate, over given shares, rising: every third is tried, and then
+     * those beside the best of them.
+     */
     static Found likeliest(Outlook outlook, List<Integer> spots, List<Double> percents) {
-        Found best = new Found(percents.get(0), -1);
-        for (double percent : percents) {
-            double chance = outlook.chance(percent, spots);
-            if (chance > best.chance()) {
-                best = new Found(percent, chance);
+        int best = 0;
+        double most = -1;
+        for (int i = 0; i < percents.size(); i += SKIPPED) {
+            double chance = outlook.chance(percents.get(i), spots);
+            if (chance > most) {
+                most = chance;
+                best = i;
             }
         }
-        return best;
+        Found found = new Found(percents.get(best), most);
+        int last = Math.min(percents.size() - 1, best + SKIPPED - 1);
+        for (int i = Math.max(0, best - SKIPPED + 1); i <= last; i++) {
+            double chance = outlook.chance(percents.get(i), spots);
+            if (chance > found.chance()) {
+                found = new Found(percents.get(i), chance);
+            }
+        }
+        return found;
     }
 
     private double worth(double percent) {

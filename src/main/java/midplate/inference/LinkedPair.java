@@ -6,11 +6,21 @@ import midplate.catalogue.PairLink;
 /** A link with the arithmetic ready: from a cloud in one pair to a prior in the other. */
 final class LinkedPair {
     private final PairLink link;
-    private final MeasuredPair.Traits traits;
+    private final double[] sAtC;
+    private final double[][] kernel;
 
     LinkedPair(PairLink link, MeasuredPair.Traits traits) {
         this.link = link;
-        this.traits = traits;
+        TraitGrid grid = TraitGrid.SPOTS;
+        this.sAtC = TraitPrior.aroundLine(grid, traits);
+        this.kernel = new double[grid.cCount()][grid.cCount()];
+        for (int from = 0; from < kernel.length; from++) {
+            double centre = link.intercept() + link.slope() * grid.cAt(from);
+            for (int to = 0; to < kernel.length; to++) {
+                double z = (grid.cAt(to) - centre) / link.deviation();
+                kernel[from][to] = Math.exp(-0.5 * z * z);
+            }
+        }
     }
 
     String from() {
@@ -36,13 +46,11 @@ final class LinkedPair {
         double[] density = new double[grid.cCount()];
         for (int iC = 0; iC < from.length; iC++) {
             if (from[iC] > 0) {
-                double centre = link.intercept() + link.slope() * grid.cAt(iC);
                 for (int to = 0; to < density.length; to++) {
-                    double z = (grid.cAt(to) - centre) / link.deviation();
-                    density[to] += from[iC] * Math.exp(-0.5 * z * z);
+                    density[to] += from[iC] * kernel[iC][to];
                 }
             }
         }
-        return TraitPrior.of(grid, density, traits);
+        return TraitPrior.of(grid, density, sAtC);
     }
 }

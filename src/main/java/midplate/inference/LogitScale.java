@@ -14,6 +14,11 @@ final class LogitScale {
     static final double STEP = 0.01;
     static final int SIZE = (int) Math.round(2 * END / STEP) + 1;
 
+    /** Steps in one unit of η. */
+    static final double PER_UNIT = 1 / STEP;
+    /** The place of η = 0, with the half step that makes cutting off rounding. */
+    static final double FIRST = END / STEP + 0.5;
+
     private static final double[] LOGISTIC = new double[SIZE];
 
     static {
@@ -31,7 +36,12 @@ final class LogitScale {
 
     /** The mark nearest to η; the end marks beyond the ends. */
     static int mark(double eta) {
-        int mark = (int) ((eta + END) * (1 / STEP) + 0.5);
+        return held(eta * PER_UNIT + FIRST);
+    }
+
+    /** The mark at a place on the ruler [steps from its beginning, half a step added]; the end marks beyond the ends. */
+    static int held(double place) {
+        int mark = (int) place;
         return mark < 0 ? 0 : Math.min(mark, SIZE - 1);
     }
 }

@@ -68,9 +68,18 @@ public final class Noise {
         return leftAtLines;
     }
 
+    /** σ₀ [1] at that share: the scale in the middle of the plate. */
+    double middle(double percent) {
+        return scale.at(Math.log1p(percent));
+    }
+
     /** σ [1] of a reading at that share and Rf, with an error e on top. */
     double sigma(double percent, double rf, double extra) {
-        double middle = scale.at(Math.log1p(percent));
+        return sigmaFrom(middle(percent), rf, extra);
+    }
+
+    /** σ [1] at an Rf where σ₀ is known already. */
+    double sigmaFrom(double middle, double rf, double extra) {
         return Math.sqrt(middle * middle * shape(rf, leftAtLines) + extra * extra);
     }
 

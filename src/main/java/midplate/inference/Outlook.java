@@ -1,23 +1,35 @@
 package midplate.inference;
 
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 
-/** What plates yet to be run will show: expectations, bands and chances, all from one {@link Knowledge}. */
+/**
+ * What plates yet to be run will show: expectations, bands and chances, all from one {@link Knowledge}. It remembers the
+ * chances that were asked; for one thread.
+ */
 public final class Outlook {
-    private static final int RF_BINS = 400;
+    private static final int RF_BINS = 250;
     private static final double TAIL = 0.05;
-    private static final double QUANTILE_STEP = 1e-4;
+    private static final double QUANTILE_STEP = 0.002;
+    private static final double NO_WEIGHT = 1e-6;
 
     private final Knowledge knowledge;
     private final WindowChances window;
     private final double[] shifts;
     private final double[] shiftWeights;
+    private final List<Map<Double, double[]>> insideChances = new ArrayList<>();
 
     private Outlook(Knowledge knowledge, WindowChances window) {
         this.knowledge = knowledge;
         this.window = window;
         this.shifts = knowledge.nextShifts();
         this.shiftWeights = knowledge.nextShiftWeights();
+        for (int spot = 0; spot < knowledge.spots(); spot++) {
+            insideChances.add(new HashMap<>());
+        }
     }
 
     /**
@@ -51,47 +63,61 @@ public final class Outlook {
      * them alike, so it is no product of chances unless the setting has none.
      */
     public double chance(double percent, List<Integer> spots) {
-        double[] inside = window.at(percent).inside();
-        double strength = knowledge.model().strength(percent);
+        List<Knowledge.Scenario> scenarios = knowledge.scenarios();
+        double[] all = new double[scenarios.size() * shifts.length];
+        Arrays.fill(all, 1);
+        for (int spot : spots) {
+            double[] inside = insideChances.get(spot).computeIfAbsent(percent, share -> insideChances(spot, share));
+            for (int i = 0; i < all.length; i++) {
+                all[i] *= inside[i];
+            }
+        }
         double chance = 0;
-        for (Knowledge.Scenario scenario : knowledge.scenarios()) {
-            double[] all = shiftWeights.clone();
-            for (int spot : spots) {
-                TraitCloud cloud = scenario.spots().get(spot);
-                for (int h = 0; h < all.length; h++) {
-                    if (all[h] > 0) {
-                        all[h] *= expected(cloud, inside, strength, shifts[h]);
-                    }
-                }
-            }
-            for (double each : all) {
-                chance += scenario.weight() * each;
-            }
+        for (int i = 0; i < all.length; i++) {
+            chance += scenarios.get(i / shifts.length).weight() * shiftWeights[i % shifts.length] * all[i];
         }
         return Math.min(1, chance);
     }
 
-    private static double expected(TraitCloud cloud, double[] onMarks, double strength, double shift) {
-        double sum = 0;
-        for (int point = 0; point < cloud.size(); point++) {
-            sum += cloud.weight(point) * onMarks[LogitScale.mark(cloud.c(point) + cloud.s(point) * strength + shift)];
+    /** The chance of one spot to read inside, for each scenario and each error of the next plate. */
+    private double[] insideChances(int spot, double percent) {
+        double[] inside = window.at(percent).inside();
+        double strength = knowledge.model().strength(percent);
+        List<Knowledge.Scenario> scenarios = knowledge.scenarios();
+        double[] chances = new double[scenarios.size() * shifts.length];
+        for (int i = 0; i < chances.length; i++) {
+            TraitCloud cloud = scenarios.get(i / shifts.length).spots().get(spot);
+            chances[i] = cloud.expect(inside, strength, shifts[i % shifts.length]);
         }
-        return sum;
+        return chances;
     }
 
     /** The Rf [1] to expect of one spot at a share of the strong solvent [% v/v]. */
     public double rf(int spot, double percent) {
+        return expect(spot, percent, knowledge.model().rf());
+    }
+
+    /** The chance that one spot reads below the window [1]. */
+    public double below(int spot, double percent) {
+        return expect(spot, percent, window.at(percent).below());
+    }
+
+    /** The chance that one spot reads above the window [1]. */
+    public double above(int spot, double percent) {
+        return expect(spot, percent, window.at(percent).above());
+    }
+
+    private double expect(int spot, double percent, double[] onMarks) {
         double strength = knowledge.model().strength(percent);
-        double rf = 0;
+        double sum = 0;
         for (Knowledge.Scenario scenario : knowledge.scenarios()) {
-            TraitCloud cloud = scenario.spots().get(spot);
             for (int h = 0; h < shifts.length; h++) {
-                rf += scenario.weight()
+                sum += scenario.weight()
                         * shiftWeights[h]
-                        * expected(cloud, knowledge.model().rf(), strength, shifts[h]);
+                        * scenario.spots().get(spot).expect(onMarks, strength, shifts[h]);
             }
         }
-        return rf;
+        return sum;
     }
 
     /** What one spot will do at a share of the strong solvent [% v/v]. */
@@ -117,35 +143,79 @@ public final class Outlook {
                 bins[(int) (knowledge.model().rf()[mark] * RF_BINS + 0.5)] += weight;
             }
         }
-        double[] sigma = new double[bins.length];
-        for (int bin = 0; bin < bins.length; bin++) {
-            sigma[bin] = knowledge
-                    .model()
-                    .noise()
-                    .sigma(percent, (double) bin / RF_BINS, knowledge.scatter().readingError());
-        }
-        return new Spot(rf, quantile(bins, sigma, TAIL), quantile(bins, sigma, 1 - TAIL), below, above);
+        Mixture mixture = mixture(bins, percent);
+        return new Spot(rf, mixture.quantile(TAIL), mixture.quantile(1 - TAIL), below, above);
     }
 
-    /** The Rf [1] below which the reading lies with a probability, held between 0 and 1; by halving. */
-    private static double quantile(double[] bins, double[] sigma, double probability) {
-        double low = 0;
-        double high = 1;
-        while (high - low > QUANTILE_STEP) {
-            double middle = (low + high) / 2;
-            double below = 0;
-            for (int bin = 0; bin < bins.length; bin++) {
-                if (bins[bin] > 1e-9) {
-                    below += bins[bin] * Noise.below((middle - (double) bin / RF_BINS) / sigma[bin]);
-                }
-            }
-            if (below < probability) {
-                low = middle;
-            } else {
-                high = middle;
+    /** The readings to expect, as a mixture of Student curves around the Rf of the bins that have weight. */
+    private Mixture mixture(double[] bins, double percent) {
+        double middle = knowledge.model().noise().middle(percent);
+        double[] weight = new double[bins.length];
+        double[] centre = new double[bins.length];
+        double[] sigma = new double[bins.length];
+        int count = 0;
+        for (int bin = 0; bin < bins.length; bin++) {
+            if (bins[bin] > NO_WEIGHT) {
+                weight[count] = bins[bin];
+                centre[count] = (double) bin / RF_BINS;
+                sigma[count] = knowledge
+                        .model()
+                        .noise()
+                        .sigmaFrom(middle, centre[count], knowledge.scatter().readingError());
+                count++;
             }
         }
-        return probability < 0.5 ? low : high;
+        return new Mixture(weight, centre, sigma, count);
+    }
+
+    /** Weighted Student curves. */
+    private static final class Mixture {
+        private final double[] weight;
+        private final double[] centre;
+        private final double[] sigma;
+        private final int count;
+
+        Mixture(double[] weight, double[] centre, double[] sigma, int count) {
+            this.weight = weight;
+            this.centre = centre;
+            this.sigma = sigma;
+            this.count = count;
+        }
+
+        /** The chance to read below an Rf [1]. */
+        double below(double rf) {
+            double below = 0;
+            for (int i = 0; i < count; i++) {
+                below += weight[i] * Noise.below((rf - centre[i]) / sigma[i]);
+            }
+            return below;
+        }
+
+        /** The Rf [1] below which the reading lies with a probability, held between 0 and 1: halving, then a straight line. */
+        double quantile(double probability) {
+            double low = 0;
+            double high = 1;
+            double belowLow = below(low);
+            double belowHigh = below(high);
+            if (belowLow >= probability) {
+                return low;
+            }
+            if (belowHigh <= probability) {
+                return high;
+            }
+            while (high - low > QUANTILE_STEP) {
+                double middle = (low + high) / 2;
+                double belowMiddle = below(middle);
+                if (belowMiddle < probability) {
+                    low = middle;
+                    belowLow = belowMiddle;
+                } else {
+                    high = middle;
+                    belowHigh = belowMiddle;
+                }
+            }
+            return low + (high - low) * (probability - belowLow) / (belowHigh - belowLow);
+        }
     }
 
     /** Possible samples, drawn evenly: for questions that no sum over single spots answers. */

@@ -133,6 +133,16 @@ public final class PairModel {
         return rf;
     }
 
+    /** σ [1] of a reading at each mark of η, at that share and with an error on top. */
+    double[] sigma(double percent, double extra) {
+        double middle = noise.middle(percent);
+        double[] sigma = new double[rf.length];
+        for (int mark = 0; mark < sigma.length; mark++) {
+            sigma[mark] = noise.sigmaFrom(middle, rf[mark], extra);
+        }
+        return sigma;
+    }
+
     Noise noise() {
         return noise;
     }

@@ -11,7 +11,9 @@ import java.util.List;
  */
 final class Posterior {
     /** Nodes lighter than this share of the heaviest are dropped [1]. */
-    private static final double NEGLIGIBLE = 1e-6;
+    private static final double NEGLIGIBLE = 1e-4;
+    /** A wide cloud needs no more points than about these. */
+    private static final int ENOUGH = 600;
 
     private final double[] c;
     private final double[] s;
@@ -23,16 +25,18 @@ final class Posterior {
         this.prior = prior;
     }
 
-    /** All nodes of a prior. */
-    static Posterior over(TraitPrior prior) {
-        TraitGrid grid = prior.grid();
-        double[] c = new double[grid.size()];
-        double[] s = new double[grid.size()];
-        for (int node = 0; node < c.length; node++) {
-            c[node] = grid.c(node);
-            s[node] = grid.s(node);
+    /** The nodes of a grid that matter under some weights, which are their prior. */
+    static Posterior over(TraitGrid grid, double[] prior) {
+        int[] kept = kept(prior);
+        double[] c = new double[kept.length];
+        double[] s = new double[kept.length];
+        double[] weight = new double[kept.length];
+        for (int i = 0; i < kept.length; i++) {
+            c[i] = grid.c(kept[i]);
+            s[i] = grid.s(kept[i]);
+            weight[i] = prior[kept[i]];
         }
-        return new Posterior(c, s, prior.weights()).lightened(prior.weights());
+        return new Posterior(c, s, weight);
     }
 
     /** A result: the unnormalized sum, which is the evidence, and the weights, which sum to it. */
@@ -87,7 +91,7 @@ final class Posterior {
             keptS[i] = s[kept[i]];
             keptWeight[i] = weighed.weights()[kept[i]];
         }
-        return new TraitCloud(keptC, keptS, TraitPrior.normalized(keptWeight));
+        return new TraitCloud(keptC, keptS, TraitPrior.normalized(keptWeight)).merged(ENOUGH);
     }
 
     private static int[] kept(double[] weights) {

@@ -25,7 +25,7 @@ final class SpotEvidence {
             likelihoods.add(trials.get(i).likelihood(model, scatter));
             strengths[i] = model.strength(trials.get(i).percent());
         }
-        Posterior all = Posterior.over(prior);
+        Posterior all = prior.nodes();
         if (scatter.isShared() && !trials.isEmpty()) {
             all = all.lightened(widest(all, scatter, likelihoods, strengths));
         }

@@ -16,10 +16,18 @@ final class TraitGrid {
 
     private final double[] c;
     private final double[] s;
+    private final double[] nodeC;
+    private final double[] nodeS;
 
     private TraitGrid(double cLow, double cHigh, int cCount, double sLow, double sHigh, int sCount) {
         c = steps(cLow, cHigh, cCount);
         s = steps(sLow, sHigh, sCount);
+        nodeC = new double[size()];
+        nodeS = new double[size()];
+        for (int node = 0; node < nodeC.length; node++) {
+            nodeC[node] = c[node % c.length];
+            nodeS[node] = s[node / c.length];
+        }
     }
 
     private static double[] steps(double low, double high, int count) {
@@ -58,11 +66,11 @@ final class TraitGrid {
 
     /** The c of a node [ln units]. */
     double c(int node) {
-        return c[node % c.length];
+        return nodeC[node];
     }
 
     /** The s of a node [1]. */
     double s(int node) {
-        return s[node / c.length];
+        return nodeS[node];
     }
 }

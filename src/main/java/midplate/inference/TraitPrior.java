@@ -6,10 +6,12 @@ import midplate.catalogue.MeasuredPair;
 final class TraitPrior {
     private final TraitGrid grid;
     private final double[] weights;
+    private final Posterior nodes;
 
     private TraitPrior(TraitGrid grid, double[] weights) {
         this.grid = grid;
         this.weights = weights;
+        this.nodes = Posterior.over(grid, weights);
     }
 
     /** The spread that was fitted for a pair, on the grid of spots. */
@@ -24,21 +26,34 @@ final class TraitPrior {
 
     /** The same with another density of c: s stays spread around its line. */
     static TraitPrior of(TraitGrid grid, double[] cDensity, MeasuredPair.Traits traits) {
+        return of(grid, cDensity, aroundLine(grid, traits));
+    }
+
+    /** A density of c with the spread of s at each c, which {@link #aroundLine} gives. */
+    static TraitPrior of(TraitGrid grid, double[] cDensity, double[] sAtC) {
         double[] weights = new double[grid.size()];
-        for (int iC = 0; iC < grid.cCount(); iC++) {
-            double mean = traits.sMean() + traits.sSlope() * (grid.cAt(iC) - traits.cCentre());
-            double[] row = new double[grid.sCount()];
-            double sum = 0;
-            for (int iS = 0; iS < row.length; iS++) {
-                double z = (grid.sAt(iS) - mean) / traits.sDeviation();
-                row[iS] = StrictMath.exp(-0.5 * z * z);
-                sum += row[iS];
-            }
-            for (int iS = 0; iS < row.length; iS++) {
-                weights[iS * grid.cCount() + iC] = sum > 0 ? cDensity[iC] * row[iS] / sum : 0;
-            }
+        for (int node = 0; node < weights.length; node++) {
+            weights[node] = cDensity[node % cDensity.length] * sAtC[node];
         }
         return new TraitPrior(grid, normalized(weights));
+    }
+
+    /** For each node how likely its s is among all s at its c. */
+    static double[] aroundLine(TraitGrid grid, MeasuredPair.Traits traits) {
+        double[] sAtC = new double[grid.size()];
+        for (int iC = 0; iC < grid.cCount(); iC++) {
+            double mean = traits.sMean() + traits.sSlope() * (grid.cAt(iC) - traits.cCentre());
+            double sum = 0;
+            for (int node = iC; node < sAtC.length; node += grid.cCount()) {
+                double z = (grid.s(node) - mean) / traits.sDeviation();
+                sAtC[node] = StrictMath.exp(-0.5 * z * z);
+                sum += sAtC[node];
+            }
+            for (int node = iC; node < sAtC.length; node += grid.cCount()) {
+                sAtC[node] = sum > 0 ? sAtC[node] / sum : 0;
+            }
+        }
+        return sAtC;
     }
 
     /** One area for all compounds, c normal around 0 with that deviation [ln units]. */
@@ -76,6 +91,11 @@ final class TraitPrior {
 
     TraitGrid grid() {
         return grid;
+    }
+
+    /** The nodes that matter, ready to be weighed. */
+    Posterior nodes() {
+        return nodes;
     }
 
     /** The weight of each node; not to be changed. */

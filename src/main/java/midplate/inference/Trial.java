@@ -26,11 +26,12 @@ record Trial(int plate, double percent, Reading reading) {
     double[] likelihood(PairModel model, PlateScatter scatter) {
         double ruler = reading.standardError().orElse(0);
         double extra = Math.max(ruler, scatter.readingError());
+        double[] rf = model.rf();
+        double[] sigmas = model.sigma(percent, extra);
         double[] likelihood = new double[LogitScale.SIZE];
         for (int mark = 0; mark < likelihood.length; mark++) {
-            double rf = model.rf()[mark];
-            double sigma = model.noise().sigma(percent, rf, extra);
-            double z = (reading.rf() - rf) / sigma;
+            double sigma = sigmas[mark];
+            double z = (reading.rf() - rf[mark]) / sigma;
             likelihood[mark] = switch (reading.limit()) {
                 case NONE -> Noise.density(z, sigma);
                 case AT_START -> Noise.below(z);

@@ -49,9 +49,10 @@ public final class WindowChances {
         double[] below = new double[LogitScale.SIZE];
         double[] above = new double[LogitScale.SIZE];
         double[] inside = new double[LogitScale.SIZE];
+        double[] sigmas = model.sigma(percent, scatter.readingError());
         for (int mark = 0; mark < inside.length; mark++) {
             double rf = model.rf()[mark];
-            double sigma = model.noise().sigma(percent, rf, scatter.readingError());
+            double sigma = sigmas[mark];
             below[mark] = low > 0 ? Noise.below((low - rf) / sigma) : 0;
             above[mark] = high < 1 ? Noise.below((rf - high) / sigma) : 0;
             inside[mark] = Math.max(0, 1 - below[mark] - above[mark]);

@@ -7,10 +7,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.Function;
 import midplate.advice.Advice;
 import midplate.advice.Adviser;
+import midplate.advice.Consultation;
 import midplate.advice.Curves;
 import midplate.advice.Forecast;
+import midplate.advice.Question;
 import midplate.catalogue.SolventCatalogue;
 import midplate.plate.PlateReading;
 import midplate.plate.Reading;
@@ -32,12 +35,12 @@ public final class Exchange {
     public static final String VERSION = "0.1.0";
 
     private final SolventCatalogue catalogue;
-    private final Advising adviser;
+    private final Function<Question, Consultation> adviser;
     private final Texts texts;
     private final String library;
     private final String sources;
 
-    Exchange(SolventCatalogue catalogue, Advising adviser) {
+    Exchange(SolventCatalogue catalogue, Function<Question, Consultation> adviser) {
         this.catalogue = catalogue;
         this.adviser = adviser;
         this.texts = Texts.english();
@@ -49,13 +52,13 @@ public final class Exchange {
     /** With the solvents and curves packed with the program. */
     public static Exchange builtIn() {
         SolventCatalogue catalogue = SolventCatalogue.builtIn();
-        return new Exchange(catalogue, Advising.by(Adviser.builtIn(catalogue)));
+        return new Exchange(catalogue, Adviser.builtIn(catalogue)::consult);
     }
 
     /** With the solvents packed with the program and the curves in a folder. */
     public static Exchange calibrated(Path curves) {
         SolventCatalogue catalogue = SolventCatalogue.builtIn();
-        return new Exchange(catalogue, Advising.calibrated(catalogue, curves));
+        return new Exchange(catalogue, Adviser.of(catalogue, curves)::consult);
     }
 
     /** The texts in which it speaks. */
@@ -126,12 +129,11 @@ public final class Exchange {
     private Answered answered(Json request, Setting ifUnsaid, FaultList faults) {
         Asked asked = new QuestionReader(catalogue, ifUnsaid, faults).read(request);
         try {
-            Advice advice = adviser.advise(asked.question());
-            List<Forecast> forecasts =
-                    asked.predictAt().isEmpty() ? List.of() : adviser.predict(asked.question(), asked.predictAt());
-            Optional<Curves> curves = asked.curves() == Asked.CurvesWanted.YES
-                    ? Optional.of(adviser.curves(asked.question()))
-                    : Optional.empty();
+            Consultation consultation = adviser.apply(asked.question());
+            Advice advice = consultation.advice();
+            List<Forecast> forecasts = consultation.at(asked.predictAt());
+            Optional<Curves> curves =
+                    asked.curves() == Asked.CurvesWanted.YES ? Optional.of(consultation.curves()) : Optional.empty();
             List<Note> notes = new ArrayList<>();
             advice.notes().forEach(message -> notes.add(new Note(message, Optional.empty())));
             notes.addAll(asked.notes());

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import midplate.advice.Advice;
 import midplate.advice.Alternative;
+import midplate.advice.Consultation;
 import midplate.advice.Curves;
 import midplate.advice.Forecast;
 import midplate.advice.Pour;
@@ -16,7 +17,7 @@ import midplate.catalogue.SolventCatalogue;
 import midplate.words.Message;
 
 /** Gives the same invented advice to every question, so that the doors can be tested without the model. */
-public final class FakeAdviser implements Advising {
+public final class FakeAdviser {
     /** A spot of this name makes it fail, as a slip in the program would. */
     public static final String SLIP = "slip";
 
@@ -28,7 +29,7 @@ public final class FakeAdviser implements Advising {
     }
 
     Exchange withSolvents() {
-        return new Exchange(SolventCatalogue.builtIn(), this);
+        return new Exchange(SolventCatalogue.builtIn(), this::consult);
     }
 
     /** The last question that came through the door. */
@@ -36,12 +37,32 @@ public final class FakeAdviser implements Advising {
         return asked.get(asked.size() - 1);
     }
 
-    @Override
-    public synchronized Advice advise(Question question) {
+    private synchronized Consultation consult(Question question) {
         asked.add(question);
         if (question.spots().contains(SLIP)) {
             throw new IllegalStateException("invented slip");
         }
+        return new Consultation() {
+            @Override
+            public Advice advice() {
+                return invented(question);
+            }
+
+            @Override
+            public List<Forecast> at(List<Double> percentStrong) {
+                return percentStrong.stream()
+                        .map(percent -> forecast(question, percent))
+                        .toList();
+            }
+
+            @Override
+            public Curves curves() {
+                return inventedCurves(question);
+            }
+        };
+    }
+
+    private static Advice invented(Question question) {
         return new Advice(
                 new Ratio(7, 2),
                 forecast(question, 200.0 / 9),
@@ -54,15 +75,7 @@ public final class FakeAdviser implements Advising {
                 List.of(new Alternative(Message.of("note.theory-only"), 0.91)));
     }
 
-    @Override
-    public List<Forecast> predict(Question question, List<Double> percentStrong) {
-        return percentStrong.stream()
-                .map(percent -> forecast(question, percent))
-                .toList();
-    }
-
-    @Override
-    public Curves curves(Question question) {
+    private static Curves inventedCurves(Question question) {
         Map<String, Curves.SpotCurve> spots = new LinkedHashMap<>();
         question.spots()
                 .forEach(spot -> spots.put(

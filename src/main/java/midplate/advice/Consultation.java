@@ -1,0 +1,15 @@
+package midplate.advice;
+
+import java.util.List;
+
+/** Everything that can be asked about one sample, once its plates were learned from. */
+public interface Consultation {
+    /** What to pour next and why. */
+    Advice advice();
+
+    /** What plates would show at some shares of the strong solvent [% v/v, 0 to 100]. */
+    List<Forecast> at(List<Double> percentStrong);
+
+    /** What happens at every ratio. */
+    Curves curves();
+}

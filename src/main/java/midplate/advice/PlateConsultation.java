@@ -1,0 +1,149 @@
+package midplate.advice;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.IntStream;
+import midplate.catalogue.MeasuredPair;
+import midplate.catalogue.SolventCatalogue;
+import midplate.inference.Outlook;
+import midplate.inference.PlateModels;
+import midplate.inference.PossibleSamples;
+import midplate.words.Message;
+
+/** A question with everything that was worked out for it once. */
+final class PlateConsultation implements Consultation {
+    /** Below this chance it is also said what to do instead. */
+    private static final double GOOD_ENOUGH = 0.6;
+
+    private static final double FINE_CURVE_TO = 5;
+    private static final double FINE_CURVE = 0.25;
+
+    private final Question question;
+    private final MeasuredPair pair;
+    private final UsedRuns runs;
+    private final Outlook outlook;
+    private final PlateModels models;
+    private final List<MeasuredPair> measured;
+    private final SolventCatalogue catalogue;
+    private final List<Message> standIns;
+    private final List<Integer> spots;
+
+    PlateConsultation(
+            Question question,
+            MeasuredPair pair,
+            UsedRuns runs,
+            Outlook outlook,
+            PlateModels models,
+            List<MeasuredPair> measured,
+            SolventCatalogue catalogue,
+            List<Message> standIns) {
+        this.question = question;
+        this.pair = pair;
+        this.runs = runs;
+        this.outlook = outlook;
+        this.models = models;
+        this.measured = measured;
+        this.catalogue = catalogue;
+        this.standIns = standIns;
+        this.spots = IntStream.range(0, question.spots().size()).boxed().toList();
+    }
+
+    private Forecast forecast(double percent) {
+        List<SpotForecast> forecasts = new ArrayList<>();
+        for (int spot : spots) {
+            Outlook.Spot each = outlook.spot(spot, percent);
+            forecasts.add(new SpotForecast(
+                    question.spots().get(spot), each.rf(), each.low(), each.high(), each.below(), each.above()));
+        }
+        return new Forecast(percent, outlook.chance(percent, spots), forecasts);
+    }
+
+    @Override
+    public Advice advice() {
+        RatioSearch search = RatioSearch.of(outlook);
+        RatioSearch.Found best = search.optimum();
+        Ratio ratio = search.pourable();
+        Forecast forecast = forecast(ratio.percentStrong());
+        Pour pour = Pouring.of(ratio, question.glassware(), outlook, spots);
+        double gap = search.samples().smallestGap(outlook.knowledge().model().strength(forecast.percentStrong()));
+        double noRatio = chanceNoRatioWorks(search);
+        List<Alternative> instead = forecast.chance() >= GOOD_ENOUGH
+                ? List.of()
+                : new Alternatives(question, pair, outlook, models).betterThan(forecast.chance(), runs, measured);
+        return new Advice(
+                ratio,
+                forecast,
+                best.percent(),
+                best.chance(),
+                pour,
+                new Reasons(question, forecast, best, outlook.knowledge()).all(runs.own(), gap, pair.compounds()),
+                notes(forecast, pour, noRatio),
+                noRatio,
+                instead);
+    }
+
+    private double chanceNoRatioWorks(RatioSearch search) {
+        Window window = question.window();
+        return search.samples()
+                .shareWithoutRatio(
+                        window.low(),
+                        window.high(),
+                        outlook.knowledge()
+                                .model()
+                                .strength(outlook.knowledge().model().lowestPercent()),
+                        outlook.knowledge()
+                                .model()
+                                .strength(outlook.knowledge().model().highestPercent()));
+    }
+
+    private List<Message> notes(Forecast forecast, Pour pour, double noRatio) {
+        Set<Message> notes = new LinkedHashSet<>(Contradictions.in(
+                runs.own(), question.spots(), outlook.knowledge().model(), question.setting()));
+        notes.addAll(new Notes(question, pair, catalogue).all(outlook, forecast, pour, runs.own(), noRatio));
+        notes.addAll(standIns);
+        notes.addAll(runs.notes());
+        return List.copyOf(notes);
+    }
+
+    @Override
+    public List<Forecast> at(List<Double> percentStrong) {
+        return percentStrong.stream().map(this::forecast).toList();
+    }
+
+    @Override
+    public Curves curves() {
+        List<Double> percents = new ArrayList<>();
+        for (int step = 0; step * FINE_CURVE < FINE_CURVE_TO; step++) {
+            percents.add(step * FINE_CURVE);
+        }
+        for (int percent = (int) FINE_CURVE_TO; percent <= 100; percent++) {
+            percents.add((double) percent);
+        }
+        Map<String, Curves.SpotCurve> curves = new LinkedHashMap<>();
+        for (int spot : spots) {
+            List<Outlook.Spot> each =
+                    percents.stream().map(p -> outlook.spot(spot, p)).toList();
+            curves.put(
+                    question.spots().get(spot),
+                    new Curves.SpotCurve(
+                            each.stream().map(Outlook.Spot::rf).toList(),
+                            each.stream().map(Outlook.Spot::low).toList(),
+                            each.stream().map(Outlook.Spot::high).toList()));
+        }
+        PossibleSamples samples = outlook.possibleSamples();
+        return new Curves(
+                percents,
+                curves,
+                percents.stream().map(p -> outlook.chance(p, spots)).toList(),
+                spots.size() < 2
+                        ? List.of()
+                        : percents.stream()
+                                .map(p -> samples.smallestGap(
+                                        outlook.knowledge().model().strength(p)))
+                                .toList());
+    }
+}
