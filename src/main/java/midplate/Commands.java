@@ -50,7 +50,7 @@ final class Commands implements Runnable {
 
     /** The same with other places to write to. */
     static int run(PrintWriter out, PrintWriter err, String... arguments) {
-        int status = new CommandLine(new Commands())
+        int status = commandLine()
                 .setOut(out)
                 .setErr(err)
                 .setCaseInsensitiveEnumValuesAllowed(true)
@@ -59,6 +59,11 @@ final class Commands implements Runnable {
         out.flush();
         err.flush();
         return status;
+    }
+
+    /** The commands with their options. */
+    static CommandLine commandLine() {
+        return new CommandLine(new Commands());
     }
 
     /** Whatever the machine's language: the texts are UTF-8. */

@@ -77,9 +77,9 @@ record UsedRuns(List<PlateRun> own, List<PlateRun> others, List<Message> notes) 
         Solvent strong = pairs.standard(eluent.strong());
         boolean sameWeak = weak.equals(asked.weak());
         boolean sameStrong = strong.equals(asked.strong());
-        return sameWeak && sameStrong
-                || sameWeak && eluent.percentStrong() == 0
-                || sameStrong && eluent.percentStrong() == 100;
+        return (sameWeak && sameStrong)
+                || (sameWeak && eluent.percentStrong() == 0)
+                || (sameStrong && eluent.percentStrong() == 100);
     }
 
     private static boolean sameAdditive(Optional<String> one, Optional<String> other) {

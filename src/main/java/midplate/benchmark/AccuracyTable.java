@@ -24,10 +24,16 @@ public final class AccuracyTable {
             new Column("after a spot at the front", "plates.possible.front.hit", Form.PERCENT),
             new Column("chance said less came true", "plates.all.said-less-came", Form.SIGNED));
 
+    private static final int FIFTHS = 5;
+
     private AccuracyTable() {}
 
-    /** The table: a contender a row, each figure with its standard error. */
+    /** Two tables, a contender a row, each figure with its standard error: accuracy, and chances said and come true. */
     public static String of(Accuracy accuracy) {
+        return accuracy(accuracy) + "\n" + chances(accuracy);
+    }
+
+    private static String accuracy(Accuracy accuracy) {
         String head = "| model | " + COLUMNS.stream().map(Column::head).collect(Collectors.joining(" | ")) + " |\n";
         String rule = "| --- |" + " ---: |".repeat(COLUMNS.size()) + "\n";
         String rows = accuracy.contenders().entrySet().stream()
@@ -40,6 +46,24 @@ public final class AccuracyTable {
         return COLUMNS.stream()
                 .map(column -> column.form().text(figures.get(column.figure())))
                 .collect(Collectors.joining(" | ", "| " + name + " | ", " |\n"));
+    }
+
+    /** By fifth of the chance said: its mean there, and the share that came true. */
+    private static String chances(Accuracy accuracy) {
+        StringBuilder table = new StringBuilder(
+                "| model: mean chance said → share come true | 0–0.2 | 0.2–0.4 | 0.4–0.6 | 0.6–0.8 | 0.8–1 |\n");
+        table.append("| --- |").append(" ---: |".repeat(FIFTHS)).append("\n");
+        accuracy.contenders().forEach((name, figures) -> {
+            table.append("| ").append(name).append(" |");
+            for (int fifth = 1; fifth <= FIFTHS; fifth++) {
+                String prefix = "plates.all.fifth-" + fifth + ".";
+                String said = Form.SAID.text(figures.get(prefix + "said"));
+                String came = Form.CAME.text(figures.get(prefix + "came"));
+                table.append(" ").append(said).append(" → ").append(came).append(" |");
+            }
+            table.append("\n");
+        });
+        return table.toString();
     }
 
     /**
@@ -76,7 +100,9 @@ public final class AccuracyTable {
     private enum Form {
         RF("%.3f ± %.3f", 1),
         PERCENT("%.0f ± %.0f %%", 100),
-        SIGNED("%+.2f ± %.2f", 1);
+        SIGNED("%+.2f ± %.2f", 1),
+        SAID("%.2f", 1),
+        CAME("%.2f ± %.2f", 1);
 
         private final String format;
         private final double factor;

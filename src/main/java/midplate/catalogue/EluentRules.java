@@ -31,7 +31,7 @@ public final class EluentRules {
                     Message.of("catalogue.same-solvent", "solvent", weak.name()),
                     strong.name(),
                     "another solvent than " + weak.name(),
-                    "Name two different solvents; for one alone take 0 % of the other."));
+                    "Name two different solvents; for one alone, leave out the other with a share of 0."));
         }
         Optional<Immiscibility> apart = catalogue.immiscible(weak, strong);
         if (apart.isPresent()) {

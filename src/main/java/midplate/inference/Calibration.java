@@ -78,7 +78,7 @@ final class Calibration {
             spread = NormalSpread.of(grid, weights);
             recentre();
         }
-        return result(weights, logLikelihood);
+        return result(logLikelihood);
     }
 
     private void maximize(List<Weights> weights, FitTables tables) {
@@ -102,7 +102,7 @@ final class Calibration {
         }
     }
 
-    private PairFit result(List<Weights> last, List<Double> logLikelihood) {
+    private PairFit result(List<Double> logLikelihood) {
         FitTables tables = FitTables.of(grid, strength, scales, shape);
         TraitSpread free = TraitSpread.freed(grid, spread, tables, rf);
         double[] meanC = new double[rf.length];

@@ -13,11 +13,11 @@ import java.util.List;
 public final class Knowledge {
     /** Gauss–Hermite points and weights for a standard normal variable, five of them (exact to degree nine). */
     private static final double[] NORMAL_POINTS = {
-        -2.8569700138728056, -1.3556261799742659, 0, 1.3556261799742659, 2.8569700138728056
+        -2.8569700138728, -1.35562617997427, 0, 1.35562617997427, 2.8569700138728
     };
 
     private static final double[] NORMAL_WEIGHTS = {
-        0.011257411327720691, 0.22207592200561266, 0.53333333333333333, 0.22207592200561266, 0.011257411327720691
+        0.011257411327720691, 0.22207592200561266, 8.0 / 15, 0.22207592200561266, 0.011257411327720691
     };
 
     private static final int POINTS_PER_SCENARIO = 32;

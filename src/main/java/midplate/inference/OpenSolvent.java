@@ -1,5 +1,6 @@
 package midplate.inference;
 
+import java.util.List;
 import java.util.Locale;
 
 /** A solvent of the open measurements, in the order of their columns. */
@@ -9,6 +10,11 @@ enum OpenSolvent {
     DIETHYL_ETHER,
     DICHLOROMETHANE,
     METHANOL;
+
+    /** Its share [1] among the fractions of an eluent, which stand in the order of the columns. */
+    double of(List<Double> fractions) {
+        return fractions.get(List.of(values()).indexOf(this));
+    }
 
     /** Its column in the file: {@code ethyl_acetate}. */
     String column() {

@@ -117,7 +117,7 @@ public final class Outlook {
                         * scenario.spots().get(spot).expect(onMarks, strength, shifts[h]);
             }
         }
-        return sum;
+        return Math.min(1, sum); // the weights sum to 1 but for rounding
     }
 
     /** What one spot will do at a share of the strong solvent [% v/v]. */
@@ -144,7 +144,12 @@ public final class Outlook {
             }
         }
         Mixture mixture = mixture(bins, percent);
-        return new Spot(rf, mixture.quantile(TAIL), mixture.quantile(1 - TAIL), below, above);
+        return new Spot(
+                Math.min(1, rf),
+                mixture.quantile(TAIL),
+                mixture.quantile(1 - TAIL),
+                Math.min(1, below),
+                Math.min(1, above));
     }
 
     /** The readings to expect, as a mixture of Student curves around the Rf of the bins that have weight. */

@@ -52,11 +52,11 @@ public enum PairName {
      */
     public OptionalDouble percentIn(List<Double> fractions) {
         for (OpenSolvent solvent : OpenSolvent.values()) {
-            if (solvent != weak && solvent != strong && fractions.get(solvent.ordinal()) != 0) {
+            if (solvent != weak && solvent != strong && solvent.of(fractions) != 0) {
                 return OptionalDouble.empty();
             }
         }
-        double percent = fractions.get(strong.ordinal()) * 100;
+        double percent = strong.of(fractions) * 100;
         return OptionalDouble.of(Math.rint(percent * 100) / 100);
     }
 }

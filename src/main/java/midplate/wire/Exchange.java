@@ -14,6 +14,7 @@ import midplate.advice.Consultation;
 import midplate.advice.Curves;
 import midplate.advice.Forecast;
 import midplate.advice.Question;
+import midplate.catalogue.MeasuredPair;
 import midplate.catalogue.SolventCatalogue;
 import midplate.plate.PlateReading;
 import midplate.plate.Reading;
@@ -40,11 +41,11 @@ public final class Exchange {
     private final String library;
     private final String sources;
 
-    Exchange(SolventCatalogue catalogue, Function<Question, Consultation> adviser) {
+    Exchange(SolventCatalogue catalogue, List<MeasuredPair> pairs, Function<Question, Consultation> adviser) {
         this.catalogue = catalogue;
         this.adviser = adviser;
         this.texts = Texts.english();
-        PublishedWriter published = new PublishedWriter(catalogue);
+        PublishedWriter published = new PublishedWriter(catalogue, pairs);
         this.library = published.library();
         this.sources = published.sources();
     }
@@ -52,13 +53,17 @@ public final class Exchange {
     /** With the solvents and curves packed with the program. */
     public static Exchange builtIn() {
         SolventCatalogue catalogue = SolventCatalogue.builtIn();
-        return new Exchange(catalogue, Adviser.builtIn(catalogue)::consult);
+        return by(catalogue, Adviser.builtIn(catalogue));
     }
 
     /** With the solvents packed with the program and the curves in a folder. */
     public static Exchange calibrated(Path curves) {
         SolventCatalogue catalogue = SolventCatalogue.builtIn();
-        return new Exchange(catalogue, Adviser.of(catalogue, curves)::consult);
+        return by(catalogue, Adviser.of(catalogue, curves));
+    }
+
+    private static Exchange by(SolventCatalogue catalogue, Adviser adviser) {
+        return new Exchange(catalogue, adviser.measured(), adviser::consult);
     }
 
     /** The texts in which it speaks. */

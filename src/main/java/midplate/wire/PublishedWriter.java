@@ -6,6 +6,7 @@ import java.util.List;
 import midplate.catalogue.Caution;
 import midplate.catalogue.Gap;
 import midplate.catalogue.Hazard;
+import midplate.catalogue.MeasuredPair;
 import midplate.catalogue.PublishedValue;
 import midplate.catalogue.SolventCatalogue;
 import midplate.catalogue.Source;
@@ -15,9 +16,11 @@ import midplate.chemistry.Solvent;
 /** Writes the solvents and their published values; a value never goes without its source. */
 final class PublishedWriter {
     private final SolventCatalogue catalogue;
+    private final List<MeasuredPair> pairs;
 
-    PublishedWriter(SolventCatalogue catalogue) {
+    PublishedWriter(SolventCatalogue catalogue, List<MeasuredPair> pairs) {
         this.catalogue = catalogue;
+        this.pairs = List.copyOf(pairs);
     }
 
     /** All solvents with all that is published here about them. */
@@ -25,6 +28,8 @@ final class PublishedWriter {
         ObjectNode body = JsonWriting.object();
         ArrayNode solvents = body.putArray("solvents");
         catalogue.solvents().forEach(solvent -> solvents.add(solvent(solvent)));
+        ArrayNode measured = body.putArray("pairs");
+        pairs.forEach(pair -> measured.add(pair(pair)));
         body.set("cautions", cautions(catalogue.generalCautions()));
         return JsonWriting.text(body);
     }
@@ -63,6 +68,29 @@ final class PublishedWriter {
             }
         }
         return node;
+    }
+
+    /** A fitted pair: what it rests on, and its strength curve with the errors of its points. */
+    private static ObjectNode pair(MeasuredPair pair) {
+        ObjectNode node = JsonWriting.object()
+                .put("id", pair.id())
+                .put("sorbent", pair.sorbent().id());
+        node.set("weak", JsonWriting.solvent(pair.weak()));
+        node.set("strong", JsonWriting.solvent(pair.strong()));
+        node.put("compounds", pair.compounds()).put("readings", pair.readings());
+        node.set("meanDeviationRf", JsonWriting.number(pair.residual(), 3));
+        node.set("trustedFromPercent", JsonWriting.number(pair.trustedFrom(), 2));
+        node.set("trustedToPercent", JsonWriting.number(pair.trustedTo(), 2));
+        numbers(node.putArray("percentStrong"), pair.percentStrong(), 2);
+        numbers(node.putArray("strength"), pair.strength(), 3);
+        numbers(node.putArray("strengthError"), pair.strengthError(), 3);
+        ArrayNode sources = node.putArray("sources");
+        pair.provenance().sources().forEach(sources::add);
+        return node.put("leftOut", pair.provenance().leftOut());
+    }
+
+    private static void numbers(ArrayNode node, List<Double> values, int decimals) {
+        values.forEach(value -> node.add(JsonWriting.number(value, decimals)));
     }
 
     private static ObjectNode standIn(StandIn standIn) {

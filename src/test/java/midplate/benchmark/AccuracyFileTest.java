@@ -55,11 +55,14 @@ class AccuracyFileTest {
     @Test
     void theTableHasAContenderARowInTheirOrder() {
         String[] lines = AccuracyTable.of(accuracy()).split("\n", -1);
-        assertEquals(5, lines.length);
+        assertEquals(10, lines.length);
         assertTrue(lines[0].startsWith("| model | error, one trial |"), lines[0]);
         assertEquals("| B first | 0.053 ± 0.001 | – | – | – | – | – | – | – | −0.01 ± 0.01 |", lines[2]);
         assertTrue(lines[3].startsWith("| A second | – |"), lines[3]);
         assertEquals("", lines[4]);
+        assertTrue(lines[5].startsWith("| model: mean chance said → share come true |"), lines[5]);
+        assertEquals("| B first | – → – | – → – | – → – | – → – | – → – |", lines[7]);
+        assertEquals("", lines[9]);
     }
 
     @Test

@@ -166,7 +166,7 @@ class TasksTest {
             int size = spots;
             long drawn =
                     tasks.stream().filter(task -> task.spots().size() == size).count();
-            assertEquals(800, drawn, 100, spots + " spots");
+            assertEquals(800.0, (double) drawn, 100.0, spots + " spots");
         }
         Set<Double> percents = tasks.stream().map(PlateTask::percent).collect(Collectors.toSet());
         assertEquals(Set.of(2.0, 5.0, 10.0, 20.0, 33.3, 50.0, 75.0, 100.0), percents);

@@ -65,7 +65,7 @@ class OpenDataFactsTest {
     @Test
     void pureEtherIsSaturated() throws IOException {
         double[] pure = rows().stream()
-                .filter(row -> row.fractions().get(OpenSolvent.DIETHYL_ETHER.ordinal()) == 1)
+                .filter(row -> OpenSolvent.DIETHYL_ETHER.of(row.fractions()) == 1)
                 .mapToDouble(Measurement::rf)
                 .toArray();
         long high = Arrays.stream(pure).filter(rf -> rf > 0.95).count();

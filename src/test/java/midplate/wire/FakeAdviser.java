@@ -29,7 +29,7 @@ public final class FakeAdviser {
     }
 
     Exchange withSolvents() {
-        return new Exchange(SolventCatalogue.builtIn(), this::consult);
+        return new Exchange(SolventCatalogue.builtIn(), List.of(), this::consult);
     }
 
     /** The last question that came through the door. */
