@@ -43,6 +43,11 @@ export function draw(tag, attributes = {}, ...children) {
   return dressed(document.createElementNS(SVG, tag), attributes, children);
 }
 
+/** A list of sentences. @param {string[]} sentences */
+export function list(sentences) {
+  return make("ul", {}, ...sentences.map((sentence) => make("li", {}, sentence)));
+}
+
 /** The element of an id that the page surely has. @param {string} id @returns {HTMLElement} */
 export function byId(id) {
   const element = document.getElementById(id);

@@ -33,10 +33,19 @@ export function tellFaults(faults, entries) {
   }
   byId("general-faults").replaceChildren(...(first ? [make("p", {}, say("page.faults"))] : []), ...general);
   first?.focus();
+  first?.scrollIntoView({ block: "center" });
 }
 
+/** What to say of a text where a number is wanted, by the beginning of the entry's id. @type {Record<string, string>} */
+const UNREAD = { rf: "page.unread-rf", eluent: "page.unread-eluent", amount: "page.unread-amount" };
+
 /** @param {import("./server.js").Fault} fault */
-const sentence = (fault) => `${fault.message} ${fault.todo}`;
+function sentence(fault) {
+  const interval = /^\[(\S+), (\S+)\](.*)$/.exec(fault.allowed);
+  const told = !interval || [interval[1], interval[2]].every((end) => fault.message.match(/[\d.]+/g)?.includes(end));
+  const allowed = told ? "" : ` ${say("page.allowed", { from: interval[1], to: interval[2], unit: interval[3] })}`;
+  return `${fault.message}${allowed} ${fault.todo}`;
+}
 
 /** @param {HTMLElement} entry @param {import("./server.js").Fault} fault */
 function beside(entry, fault) {
@@ -46,7 +55,9 @@ function beside(entry, fault) {
     already.append(` ${sentence(fault)}`);
     return;
   }
-  entry.after(make("p", { class: "fault", id }, sentence(fault)));
+  const unread = fault.code === "wrong-type" ? UNREAD[entry.id.split("-")[0]] : undefined;
+  const told = unread ? say(unread, { came: fault.came }) : sentence(fault);
+  entry.after(make("p", { class: "fault", id }, told));
   entry.setAttribute("aria-invalid", "true");
   entry.setAttribute("aria-describedby", id);
 }

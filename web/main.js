@@ -14,7 +14,7 @@ await loadTexts();
 fillTexts(document);
 
 let sheet = left();
-const library = get("/api/library");
+const published = Promise.all([get("/api/library"), get("/api/sources"), get("/api/accuracy")]);
 let asked = 0;
 
 function changed() {
@@ -33,13 +33,14 @@ function draw() {
 
 async function ask() {
   const { body, entries } = requestOf(sheet);
+  const setting = sheet.setting;
   const mine = ++asked;
   clearFaults();
   try {
     const answer = await post("/api/advice", body);
-    const solvents = await library;
+    const [library, sources, accuracy] = await published;
     if (mine !== asked) return;
-    showAnswer(answer, solvents, runThis);
+    showAnswer(answer, setting, { library, sources, accuracy }, runThis);
     bringIntoView(byId("jar"));
   } catch (failure) {
     if (mine !== asked) return;

@@ -14,7 +14,7 @@ export function requestOf(sheet) {
     ["setting", "setting"],
     ["weak", "pair"],
     ["strong", "pair"],
-    ["spots", "spot-s1"],
+    ["spots", `spot-${sheet.spots[0].id}`],
   ]);
   sheet.spots.forEach((spot, i) => entries.set(`spots[${i}].name`, `spot-${spot.id}`));
   /** @type {object[]} */

@@ -1,6 +1,7 @@
 package midplate;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.PrintWriter;
@@ -88,12 +89,57 @@ class CommandsTest {
         assertTrue(
                 said.out()
                         .replaceAll("\\s+", " ")
-                        .contains("of 100 plates like this all spots come to lie between 0.2 and 0.8."),
+                        .contains("of 100 plates like this all spots lie between Rf 0.2 and 0.8."),
                 said.out());
+        assertTrue(lines.get(0).contains(" hexane : ethyl acetate ("), said.out());
         assertTrue(said.out().contains("- A: Rf about "), said.out());
         assertTrue(said.out().contains("safety data sheet"), said.out());
         assertTrue(said.out().contains("hood"), said.out());
         assertTrue(lines.stream().allMatch(line -> line.length() <= 80), said.out());
+    }
+
+    @Test
+    void anAdviceSaysWhereItsNumberComesFrom() {
+        String out =
+                line("advise|--run|10: A=0.05, B=0.12|--setting|class").out().replaceAll("\\s+", " ");
+        assertTrue(out.contains("Where the number comes from: - Measured: "), out);
+        assertTrue(out.contains("in hexane : ethyl acetate on silica"), out);
+        assertTrue(out.contains("Setting, class: "), out);
+        assertTrue(out.contains("Chem 8 (2022) 3202") && out.contains("Principles of Adsorption Chromatography"), out);
+        assertTrue(line("advise|--run|10: A=0.05|--weak|petroleum ether 60-80")
+                .out()
+                .replaceAll("\\s+", " ")
+                .contains("in hexane : ethyl acetate on silica"));
+    }
+
+    @Test
+    void aPureSolventIsPouredAlone() {
+        String out = line("advise|--run|50: A=0").out();
+        assertTrue(out.startsWith("Next plate: pure ethyl acetate, 10 ml."), out);
+        assertFalse(out.contains("0 ml hexane"), out);
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {"advise", "advise|--run|10: A=abc", "reading|--height|ten|--start|10|--front|70|--spot|A=28"})
+    void aTextThatCannotBeReadIsToldInThreeLinesAndNotBuriedUnderTheOptions(String arguments) {
+        String err = line(arguments).err();
+        assertTrue(err.contains("\n  Allowed: "), err);
+        assertFalse(err.contains("Usage:"), err);
+    }
+
+    @Test
+    void aSpotInMillimetresIsNamedAsItWasTyped() {
+        String err = line("reading|--height|80|--start|10|--front|70|--spot|A=28|--spot|B=5")
+                .err();
+        assertTrue(err.contains("--spot no. 2, height: "), err);
+    }
+
+    @Test
+    void aPercentageMayCarryItsSign() {
+        assertEquals(
+                line("strength|--percent|20").out(),
+                line("strength|--percent|20 %").out());
     }
 
     @Test

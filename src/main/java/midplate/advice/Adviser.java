@@ -78,13 +78,8 @@ public final class Adviser {
         MeasuredPair pair = pairs.require(question.sorbent(), question.weak(), question.strong());
         UsedRuns runs = UsedRuns.of(question, pair, pairs, models);
         Knowledge knowledge = models.learn(pair.id(), question.setting(), question.spots(), runs.all());
-        Outlook outlook = Outlook.of(
-                knowledge,
-                models.window(
-                        pair.id(),
-                        question.setting(),
-                        question.window().low(),
-                        question.window().high()));
+        Window window = question.window();
+        Outlook outlook = models.outlook(knowledge, question.setting(), window.low(), window.high());
         List<Message> standIns = pairs.standInNotes(question.weak(), question.strong());
         return new PlateConsultation(question, pair, runs, outlook, models, measured, catalogue, standIns);
     }

@@ -10,6 +10,7 @@ import midplate.chemistry.RetentionFactor;
 import midplate.inference.Knowledge;
 import midplate.inference.Outlook;
 import midplate.inference.PlateModels;
+import midplate.words.Digits;
 import midplate.words.Message;
 
 /** What to do when one plate in this pair hardly works, ranked by chance: develop again, another pair, two plates. */
@@ -54,13 +55,11 @@ final class Alternatives {
     /** The window that one run must hit for {@code 1 − (1 − Rf)ⁿ} to lie in the window after n runs. */
     private Alternative repeated(int times) {
         Window window = question.window();
-        Outlook once = Outlook.of(
+        Outlook once = models.outlook(
                 outlook.knowledge(),
-                models.window(
-                        asked.id(),
-                        question.setting(),
-                        RetentionFactor.beforeDevelopments(window.low(), times),
-                        RetentionFactor.beforeDevelopments(window.high(), times)));
+                question.setting(),
+                RetentionFactor.beforeDevelopments(window.low(), times),
+                RetentionFactor.beforeDevelopments(window.high(), times));
         RatioSearch.Found found = RatioSearch.likeliest(once, everySpot(), percents);
         return new Alternative(
                 Message.of(
@@ -68,7 +67,7 @@ final class Alternatives {
                         "count",
                         times,
                         "percent",
-                        found.percent(),
+                        Digits.percent(found.percent()),
                         "strong",
                         question.strong().name()),
                 found.chance());
@@ -91,11 +90,11 @@ final class Alternatives {
                                 "strong",
                                 question.strong().name(),
                                 "heldPercent",
-                                held.percent(),
+                                Digits.percent(held.percent()),
                                 "held",
                                 names(order.subList(0, cut)),
                                 "loosePercent",
-                                loose.percent(),
+                                Digits.percent(loose.percent()),
                                 "loose",
                                 names(order.subList(cut, order.size()))),
                         chance);
@@ -106,14 +105,12 @@ final class Alternatives {
 
     private Alternative otherPair(MeasuredPair other, UsedRuns runs) {
         Knowledge knowledge = models.learn(other.id(), question.setting(), question.spots(), runs.all());
-        Outlook there = Outlook.of(
+        Outlook there = models.outlook(
                 knowledge,
-                models.window(
-                        other.id(),
-                        question.setting(),
-                        question.window().low(),
-                        question.window().high()));
-        RatioSearch.Found found = RatioSearch.likeliest(there, everySpot(), ratios(there));
+                question.setting(),
+                question.window().low(),
+                question.window().high());
+        RatioSearch.Found found = RatioSearch.likeliest(there, everySpot(), trusted(other));
         return new Alternative(
                 Message.of(
                         "advice.instead-pair",
@@ -122,8 +119,15 @@ final class Alternatives {
                         "strong",
                         other.strong().name(),
                         "percent",
-                        found.percent()),
+                        Digits.percent(found.percent())),
                 found.chance());
+    }
+
+    /** The mixtures of a pair that its curve can be trusted for. */
+    private static List<Double> trusted(MeasuredPair pair) {
+        return PourableRatios.between(pair.trustedFrom(), pair.trustedTo()).stream()
+                .map(Ratio::percentStrong)
+                .toList();
     }
 
     private static List<Double> ratios(Outlook outlook) {

@@ -7,6 +7,7 @@ import midplate.inference.PlateRun;
 import midplate.plate.Limit;
 import midplate.plate.Reading;
 import midplate.plate.Setting;
+import midplate.words.Digits;
 import midplate.words.Message;
 
 /** Plates that cannot both be right: a spot that runs lower in a stronger eluent, or apart in the same one. */
@@ -47,7 +48,7 @@ final class Contradictions {
                     "spot",
                     spot,
                     "percent",
-                    weaker.percent(),
+                    Digits.percent(weaker.percent()),
                     "one",
                     low.rf(),
                     "other",
@@ -58,11 +59,11 @@ final class Contradictions {
                     "spot",
                     spot,
                     "weakPercent",
-                    weaker.percent(),
+                    Digits.percent(weaker.percent()),
                     "weakRf",
                     low.rf(),
                     "strongPercent",
-                    stronger.percent(),
+                    Digits.percent(stronger.percent()),
                     "strongRf",
                     high.rf()));
         }

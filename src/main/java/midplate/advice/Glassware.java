@@ -34,4 +34,11 @@ public record Glassware(double amountMl, double graduationMl) {
                     "Give the smallest division of the cylinder or pipette in millilitres, for example 0.1.");
         }
     }
+
+    /** Whether both parts of a mixture are at least one graduation, or one of them is nothing at all. */
+    boolean measures(Ratio ratio) {
+        double strongMl = amountMl * ratio.percentStrong() / 100;
+        double weakMl = amountMl - strongMl;
+        return (ratio.strong() == 0 || strongMl >= graduationMl) && (ratio.weak() == 0 || weakMl >= graduationMl);
+    }
 }

@@ -2,12 +2,14 @@ package midplate.advice;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import midplate.catalogue.LocalizationClass;
 import midplate.catalogue.MeasuredPair;
 import midplate.catalogue.SolventCatalogue;
 import midplate.inference.Outlook;
 import midplate.inference.PlateRun;
 import midplate.plate.Reading;
+import midplate.words.Digits;
 import midplate.words.Message;
 
 /** What must be known beside an advice: where the model is weak, what the plates did not tell, what silica cannot do. */
@@ -27,7 +29,13 @@ final class Notes {
         this.catalogue = catalogue;
     }
 
-    List<Message> all(Outlook outlook, Forecast forecast, Pour pour, List<PlateRun> plates, double chanceNoRatio) {
+    List<Message> all(
+            Outlook outlook,
+            RatioSearch.Found best,
+            Forecast forecast,
+            Pour pour,
+            List<PlateRun> plates,
+            double chanceNoRatio) {
         List<Message> notes = new ArrayList<>();
         if (chanceNoRatio > LIKELY) {
             notes.add(Message.of("advice.no-ratio", "times", Reasons.times(chanceNoRatio)));
@@ -39,18 +47,27 @@ final class Notes {
             notes.add(Message.of(
                     "advice.additive", "additive", question.additive().get()));
         }
-        double asked = forecast.percentStrong();
-        if (asked > 0 && Math.abs(pour.percentStrong() - asked) > COARSE * asked) {
-            notes.add(Message.of(
-                    "advice.graduation-coarse",
-                    "percent",
-                    asked,
-                    "poured",
-                    pour.percentStrong(),
-                    "graduationMl",
-                    question.glassware().graduationMl()));
-        }
+        glassware(best, forecast.percentStrong(), pour).ifPresent(notes::add);
         return notes;
+    }
+
+    /** Where the glassware cannot measure the optimum, or makes something else of the ratio advised. */
+    private Optional<Message> glassware(RatioSearch.Found best, double advised, Pour pour) {
+        Glassware glassware = question.glassware();
+        double bestStrongMl = glassware.amountMl() * best.percent() / 100;
+        boolean tooLittle = bestStrongMl > 0 && bestStrongMl < glassware.graduationMl();
+        boolean other = Math.abs(pour.percentStrong() - advised) > COARSE * advised;
+        if (!tooLittle && !other) {
+            return Optional.empty();
+        }
+        return Optional.of(Message.of(
+                "advice.graduation-coarse",
+                "percent",
+                Digits.percent(tooLittle ? best.percent() : advised),
+                "poured",
+                Digits.percent(pour.percentStrong()),
+                "graduationMl",
+                glassware.graduationMl()));
     }
 
     private void limitsOfSilica(Outlook outlook, Forecast forecast, List<Message> notes) {
@@ -74,7 +91,7 @@ final class Notes {
                         "strong",
                         question.strong().name(),
                         "percent",
-                        outlook.knowledge().model().highestPercent()));
+                        Digits.percent(outlook.knowledge().model().highestPercent())));
             }
         }
     }
@@ -113,7 +130,13 @@ final class Notes {
         }
         if (percent < pair.trustedFrom() || percent > pair.trustedTo()) {
             notes.add(Message.of(
-                    "advice.untrusted-range", "percent", percent, "from", pair.trustedFrom(), "to", pair.trustedTo()));
+                    "advice.untrusted-range",
+                    "percent",
+                    Digits.percent(percent),
+                    "from",
+                    pair.trustedFrom(),
+                    "to",
+                    pair.trustedTo()));
         }
     }
 }

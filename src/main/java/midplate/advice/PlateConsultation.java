@@ -66,7 +66,7 @@ final class PlateConsultation implements Consultation {
     public Advice advice() {
         RatioSearch search = RatioSearch.of(outlook);
         RatioSearch.Found best = search.optimum();
-        Ratio ratio = search.pourable();
+        Ratio ratio = search.pourable(question.glassware());
         Forecast forecast = forecast(ratio.percentStrong());
         Pour pour = Pouring.of(ratio, question.glassware(), outlook, spots);
         double gap = search.samples().smallestGap(outlook.knowledge().model().strength(forecast.percentStrong()));
@@ -81,7 +81,7 @@ final class PlateConsultation implements Consultation {
                 best.chance(),
                 pour,
                 new Reasons(question, forecast, best, outlook.knowledge()).all(runs.own(), gap, pair.compounds()),
-                notes(forecast, pour, noRatio),
+                notes(best, forecast, pour, noRatio),
                 noRatio,
                 instead);
     }
@@ -100,10 +100,10 @@ final class PlateConsultation implements Consultation {
                                 .strength(outlook.knowledge().model().highestPercent()));
     }
 
-    private List<Message> notes(Forecast forecast, Pour pour, double noRatio) {
+    private List<Message> notes(RatioSearch.Found best, Forecast forecast, Pour pour, double noRatio) {
         Set<Message> notes = new LinkedHashSet<>(Contradictions.in(
                 runs.own(), question.spots(), outlook.knowledge().model(), question.setting()));
-        notes.addAll(new Notes(question, pair, catalogue).all(outlook, forecast, pour, runs.own(), noRatio));
+        notes.addAll(new Notes(question, pair, catalogue).all(outlook, best, forecast, pour, runs.own(), noRatio));
         notes.addAll(standIns);
         notes.addAll(runs.notes());
         return List.copyOf(notes);

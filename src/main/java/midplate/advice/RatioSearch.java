@@ -23,6 +23,9 @@ final class RatioSearch {
     private static final double FINE = 0.25;
     private static final double COARSE = 0.5;
     private static final int STRIDE = 5;
+    /** Below 2.5 % the strength climbs so steeply that each share is tried. */
+    private static final int EACH_UP_TO = 10;
+
     private static final int SKIPPED = 3;
     private static final double NEAR = 0.05;
     private static final double NEAR_SHARE = 0.75;
@@ -56,14 +59,21 @@ final class RatioSearch {
         return best(promising);
     }
 
-    /** The best of the mixtures that are poured in practice. */
-    Ratio pourable() {
+    /** Mixtures poured in practice, of which this glassware can measure both parts. */
+    private static List<Ratio> measurable(double first, double last, Glassware glassware) {
+        return PourableRatios.between(first, last).stream()
+                .filter(glassware::measures)
+                .toList();
+    }
+
+    /** The best of the mixtures that are poured in practice and that the glassware can measure. */
+    Ratio pourable(Glassware glassware) {
         PairModel model = outlook.knowledge().model();
         double first = promising.get(0);
         double last = promising.get(promising.size() - 1);
-        List<Ratio> ratios = PourableRatios.between(first, last);
+        List<Ratio> ratios = measurable(first, last, glassware);
         if (ratios.isEmpty()) {
-            ratios = PourableRatios.between(model.lowestPercent(), model.highestPercent());
+            ratios = measurable(model.lowestPercent(), model.highestPercent(), glassware);
         }
         Found found = best(ratios.stream().map(Ratio::percentStrong).toList());
         return ratios.stream()
@@ -82,16 +92,18 @@ final class RatioSearch {
         List<Double> grid = grid(model.lowestPercent(), model.highestPercent());
         double[] chances = new double[grid.size()];
         double most = 0;
-        for (int i = 0; i < chances.length; i += STRIDE) {
-            chances[i] = outlook.chance(grid.get(i), spots);
-            most = Math.max(most, chances[i]);
+        for (int i = 0; i < chances.length; i++) {
+            if (i % STRIDE == 0 || i < EACH_UP_TO) {
+                chances[i] = outlook.chance(grid.get(i), spots);
+                most = Math.max(most, chances[i]);
+            }
         }
         double near = Math.min(most - NEAR, NEAR_SHARE * most);
         List<Double> kept = new ArrayList<>();
         for (int i = 0; i < chances.length; i++) {
             int before = i - i % STRIDE;
             int after = Math.min(before + STRIDE, (chances.length - 1) / STRIDE * STRIDE);
-            if (Math.max(chances[before], chances[after]) >= near) {
+            if (Math.max(chances[i], Math.max(chances[before], chances[after])) >= near) {
                 kept.add(grid.get(i));
             }
         }

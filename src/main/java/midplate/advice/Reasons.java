@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import midplate.inference.Knowledge;
 import midplate.inference.PlateRun;
+import midplate.words.Digits;
 import midplate.words.Message;
 
 /** The sentences of why, worked out from what is known: what the step does, which spot limits, at which edge, by how much. */
@@ -12,6 +13,9 @@ final class Reasons {
     private static final double HARDLY = 0.01;
     private static final double SAME_STRENGTH = 0.02;
     private static final double TOUCHING = 0.05;
+    /** Where the expected Rf differ by less than this share of the gap, nobody knows which spot is the upper one. */
+    private static final double KNOWN_GAP = 0.5;
+
     private static final double WORTH_SAYING = 0.01;
 
     private final Question question;
@@ -92,13 +96,13 @@ final class Reasons {
         return Message.of(
                 change > 0 ? "advice.why-stronger" : "advice.why-weaker",
                 "before",
-                last.percent(),
+                Digits.percent(last.percent()),
                 "after",
-                forecast.percentStrong(),
+                Digits.percent(forecast.percentStrong()),
                 "strong",
                 question.strong().name(),
                 "factor",
-                Math.exp(Math.abs(change)));
+                Digits.factor(Math.exp(Math.abs(change))));
     }
 
     /** How far apart the closest two spots should come. */
@@ -115,12 +119,18 @@ final class Reasons {
                 closest = i;
             }
         }
+        String lower = sorted.get(closest - 1).spot();
+        String upper = sorted.get(closest).spot();
+        double expected = sorted.get(closest).rf() - sorted.get(closest - 1).rf();
+        if (smallestGap >= TOUCHING && expected < KNOWN_GAP * smallestGap) {
+            return Optional.of(Message.of("advice.why-gap-unknown", "lower", lower, "upper", upper));
+        }
         return Optional.of(Message.of(
                 smallestGap < TOUCHING ? "advice.why-touching" : "advice.why-gap",
                 "lower",
-                sorted.get(closest - 1).spot(),
+                lower,
                 "upper",
-                sorted.get(closest).spot(),
+                upper,
                 "gap",
                 smallestGap));
     }
@@ -132,7 +142,13 @@ final class Reasons {
             return Optional.empty();
         }
         return Optional.of(Message.of(
-                "advice.why-rounding", "best", best.percent(), "times", times(best.chance()), "cost", times(cost)));
+                "advice.why-rounding",
+                "best",
+                Digits.percent(best.percent()),
+                "times",
+                times(best.chance()),
+                "cost",
+                times(cost)));
     }
 
     /** A chance as so many of 100, never 0 or 100 unless it is. */

@@ -1,6 +1,5 @@
 package midplate.catalogue;
 
-import java.util.Arrays;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -13,6 +12,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import midplate.chemistry.Solvent;
 import midplate.words.Message;
+import midplate.words.Nearest;
 import midplate.words.Refusal;
 
 /** Finds a solvent by whatever a chemist calls it, and offers the nearest names to a slip of the pen. */
@@ -51,9 +51,9 @@ final class NameIndex {
     /** Up to three solvents one of whose names is near: at most a third of its letters differ, two for short ones. */
     private List<String> nearest(String name) {
         String wanted = plain(name);
-        int limit = Math.min(Math.max(2, wanted.length() / 3), Math.max(0, wanted.length() - 1));
+        int limit = Nearest.slips(wanted);
         ToIntFunction<Solvent> distance = solvent -> names(solvent)
-                .mapToInt(known -> distance(wanted, plain(known)))
+                .mapToInt(known -> Nearest.distance(wanted, plain(known)))
                 .min()
                 .orElseThrow();
         return solvents.stream()
@@ -66,21 +66,5 @@ final class NameIndex {
 
     private static Stream<String> names(Solvent solvent) {
         return Stream.concat(Stream.of(solvent.id(), solvent.name()), solvent.synonyms().stream());
-    }
-
-    /** The edit distance of Levenshtein: the fewest letters to insert, remove or change. */
-    static int distance(String one, String other) {
-        int[] above = new int[other.length() + 1];
-        Arrays.setAll(above, i -> i);
-        for (int i = 1; i <= one.length(); i++) {
-            int[] row = new int[other.length() + 1];
-            row[0] = i;
-            for (int j = 1; j <= other.length(); j++) {
-                int change = one.charAt(i - 1) == other.charAt(j - 1) ? 0 : 1;
-                row[j] = Math.min(above[j - 1] + change, 1 + Math.min(above[j], row[j - 1]));
-            }
-            above = row;
-        }
-        return above[other.length()];
     }
 }

@@ -38,7 +38,7 @@ public final class Outlook {
      * @param knowledge the spots
      * @param window the chances for the same pair and setting
      */
-    public static Outlook of(Knowledge knowledge, WindowChances window) {
+    static Outlook of(Knowledge knowledge, WindowChances window) {
         return new Outlook(knowledge, window);
     }
 

@@ -139,8 +139,20 @@ public final class PlateModels {
         return best.prior(cloud);
     }
 
+    /**
+     * What plates yet to be run will show.
+     *
+     * @param knowledge of the spots, in a pair of these models
+     * @param setting the one it was learned in
+     * @param low lower edge of the window [1]
+     * @param high upper edge [1]
+     */
+    public Outlook outlook(Knowledge knowledge, Setting setting, double low, double high) {
+        return Outlook.of(knowledge, window(knowledge.model().id(), setting, low, high));
+    }
+
     /** The chances of reading inside a window, tabulated once and kept. */
-    public WindowChances window(String pair, Setting setting, double low, double high) {
+    private WindowChances window(String pair, Setting setting, double low, double high) {
         WindowKey key = new WindowKey(pair, setting, low, high);
         WindowChances known = windows.get(key);
         if (known != null) {

@@ -9,7 +9,7 @@ import java.util.concurrent.ConcurrentHashMap;
  * <p>The tables depend on the pair, the setting and the window only, so they are kept and shared between questions; at most
  * {@value #MOST_ROWS} shares are kept, others are worked out each time.
  */
-public final class WindowChances {
+final class WindowChances {
     private static final int MOST_ROWS = 600;
 
     private final PairModel model;

@@ -16,7 +16,6 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 
 /** {@code advise}: says what to pour next. */
@@ -96,18 +95,17 @@ public final class AdviseCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        String request;
-        try {
-            request = request().toString();
-        } catch (Nonsense nonsense) {
-            throw new ParameterException(spec.commandLine(), String.valueOf(nonsense.getMessage()), nonsense);
-        }
+        String request = request().toString();
         Exchange exchange = calibration == null ? Exchange.builtIn() : Exchange.calibrated(calibration);
         Answered answered = exchange.advice(request, Setting.BENCH);
         if (json) {
             spec.commandLine().getOut().println(answered.json());
         } else {
-            new SpokenAdvice(exchange, answered).print(spec.commandLine().getOut());
+            new SpokenAdvice(
+                            exchange,
+                            new Provenance(exchange.catalogue(), exchange.measured(), exchange.texts()),
+                            answered)
+                    .print(spec.commandLine().getOut());
         }
         return 0;
     }
@@ -130,7 +128,10 @@ public final class AdviseCommand implements Callable<Integer> {
         }
         if (names.isEmpty()) {
             throw new Nonsense(
-                    "--run", "", "at least one plate, or one --spot", "Give a plate with its Rf, or name a spot.");
+                    "--run",
+                    "",
+                    "at least one plate, such as --run \"9:1 A=0.05 B=0.12\", or one --spot",
+                    "Give a plate with its Rf, or name a spot; \"midplate advise --help\" tells every option.");
         }
         names.forEach(request::withSpot);
         return request;

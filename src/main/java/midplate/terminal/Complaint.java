@@ -11,6 +11,7 @@ import midplate.wire.BadInput;
 import midplate.wire.Fault;
 import midplate.words.Refusal;
 import midplate.words.Texts;
+import org.jspecify.annotations.Nullable;
 
 /** Tells what went wrong with a command, and gives the exit status for it. */
 public final class Complaint {
@@ -18,12 +19,20 @@ public final class Complaint {
     private static final int FAILED = 1;
     private static final Pattern RUN = Pattern.compile("runs\\[(\\d+)](?:\\.rf)?(?:\\.(.+))?");
 
+    private static final Pattern SPOT = Pattern.compile("spots\\[(\\d+)](?:\\.(.+))?");
+
     private Complaint() {}
 
     /** Tells a failure; the result is the exit status: 2 where the input can be mended, 1 for anything else. */
     public static int tell(Exception failure, PrintWriter err) {
         if (failure instanceof BadInput bad) {
             bad.faults().forEach(fault -> tell(fault, err));
+            return WRONG_COMMAND_LINE;
+        }
+        if (failure instanceof Nonsense nonsense) {
+            List<String> lines = nonsense.lines();
+            Paragraph.of(lines.get(0)).print(err);
+            lines.stream().skip(1).forEach(line -> Paragraph.indented(line).print(err));
             return WRONG_COMMAND_LINE;
         }
         if (failure instanceof Refusal refusal) {
@@ -60,12 +69,30 @@ public final class Complaint {
         Paragraph.indented(fault.todo()).print(err);
     }
 
+    /** What of a plate or a spot is meant, by the word of the option and not by that of the request. */
+    private static String part(@Nullable String field) {
+        if (field == null) {
+            return "";
+        }
+        return switch (field) {
+            case "percentStrong" -> ", percentage";
+            case "centreMm" -> ", height";
+            case "sizeMm" -> ", size";
+            case "name" -> ", name";
+            default -> ", " + field;
+        };
+    }
+
     /** A field of a request as the option that filled it: {@code --run no. 1, A}. */
     private static String option(String field) {
         Matcher run = RUN.matcher(field);
         if (run.matches()) {
             int number = Integer.parseInt(run.group(1)) + 1;
-            return "--run no. " + number + (run.group(2) == null ? "" : ", " + run.group(2));
+            return "--run no. " + number + part(run.group(2));
+        }
+        Matcher spot = SPOT.matcher(field);
+        if (spot.matches()) {
+            return "--spot no. " + (Integer.parseInt(spot.group(1)) + 1) + part(spot.group(2));
         }
         if (field.startsWith("spots")) {
             return "--spot" + field.substring("spots".length());

@@ -14,7 +14,6 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 
 /** {@code reading}: works out Rf from millimetres. */
@@ -56,12 +55,7 @@ public final class ReadingCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        String request;
-        try {
-            request = request().toString();
-        } catch (Nonsense nonsense) {
-            throw new ParameterException(spec.commandLine(), String.valueOf(nonsense.getMessage()), nonsense);
-        }
+        String request = request().toString();
         Exchange exchange = Exchange.builtIn();
         PrintWriter out = spec.commandLine().getOut();
         if (json) {

@@ -21,14 +21,16 @@ final class SpokenAdvice {
     private static final List<String> AT_THE_JAR = List.of("sheet-first", "hood");
 
     private final Exchange exchange;
+    private final Provenance provenance;
     private final Texts texts;
     private final Question question;
     private final Advice advice;
     private final Answered answered;
     private final ChanceWords words;
 
-    SpokenAdvice(Exchange exchange, Answered answered) {
+    SpokenAdvice(Exchange exchange, Provenance provenance, Answered answered) {
         this.exchange = exchange;
+        this.provenance = provenance;
         this.texts = exchange.texts();
         this.question = answered.question();
         this.advice = answered.advice();
@@ -38,7 +40,9 @@ final class SpokenAdvice {
 
     void print(PrintWriter out) {
         Paragraph.of(say(ratio())).print(out);
-        Paragraph.of(say(pour())).print(out);
+        if (!isPure()) {
+            Paragraph.of(say(pour())).print(out);
+        }
         Paragraph.of(say(words.of(question, advice.forecast().chance()))).print(out);
         out.println();
         for (SpotForecast spot : advice.forecast().spots()) {
@@ -58,6 +62,7 @@ final class SpokenAdvice {
         section(out, "terminal.notes", answered.notes().stream().map(note -> say(note.message())));
         section(out, "terminal.alternatives", advice.alternatives().stream().map(this::alternative));
         section(out, "terminal.cautions", cautions());
+        section(out, "terminal.from", provenance.of(question).stream());
     }
 
     private void section(PrintWriter out, String heading, Stream<String> lines) {
@@ -72,10 +77,10 @@ final class SpokenAdvice {
     private Message ratio() {
         int weak = advice.ratio().weak();
         int strong = advice.ratio().strong();
-        if (strong == 0 || weak == 0) {
+        if (isPure()) {
             String pure =
                     strong == 0 ? question.weak().name() : question.strong().name();
-            return Message.of("terminal.pure", "solvent", pure);
+            return Message.of("terminal.pure", "solvent", pure, "amount", amount());
         }
         return Message.of(
                 "terminal.ratio",
@@ -91,12 +96,20 @@ final class SpokenAdvice {
                 advice.ratio().percentStrong());
     }
 
+    private boolean isPure() {
+        return advice.ratio().strong() == 0 || advice.ratio().weak() == 0;
+    }
+
+    private double amount() {
+        return advice.pour().weakMl() + advice.pour().strongMl();
+    }
+
     private Message pour() {
         Pour pour = advice.pour();
         return Message.of(
                 "terminal.pour",
                 "amount",
-                pour.weakMl() + pour.strongMl(),
+                amount(),
                 "weakMl",
                 pour.weakMl(),
                 "strongMl",

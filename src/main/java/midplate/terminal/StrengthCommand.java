@@ -2,6 +2,7 @@ package midplate.terminal;
 
 import java.io.PrintWriter;
 import java.util.concurrent.Callable;
+import java.util.regex.Pattern;
 import midplate.wire.Exchange;
 import midplate.wire.RequestText;
 import midplate.wire.StrengthAnswer;
@@ -9,7 +10,6 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 
 /** {@code strength}: tells how strong a mixture is by the published tables, and what equals it. */
@@ -20,6 +20,8 @@ import picocli.CommandLine.Spec;
                 "Tells the eluent strength of a mixture by the published tables, and an equal one of another pair.",
         footer = {"", "Example (invented): midplate strength --percent 20 --to \"hexane/diethyl ether\""})
 public final class StrengthCommand implements Callable<Integer> {
+    private static final Pattern PER_CENT = Pattern.compile("\\s*%\\s*$");
+
     @Spec
     @SuppressWarnings("NullAway.Init") // picocli sets it before call()
     private CommandSpec spec;
@@ -50,12 +52,7 @@ public final class StrengthCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        String request;
-        try {
-            request = request().toString();
-        } catch (Nonsense nonsense) {
-            throw new ParameterException(spec.commandLine(), String.valueOf(nonsense.getMessage()), nonsense);
-        }
+        String request = request().toString();
         Exchange exchange = Exchange.builtIn();
         StrengthAnswer answer = exchange.equalStrength(request);
         PrintWriter out = spec.commandLine().getOut();
@@ -74,7 +71,9 @@ public final class StrengthCommand implements Callable<Integer> {
         RequestText request = RequestText.empty()
                 .with("weak", weak)
                 .with("strong", strong)
-                .with("percentStrong", number("--percent", percent));
+                .with(
+                        "percentStrong",
+                        number("--percent", PER_CENT.matcher(percent).replaceFirst("")));
         if (sorbent != null) {
             request.with("sorbent", sorbent);
         }

@@ -19,6 +19,7 @@ final class Routes {
             "/api/library", READ,
             "/api/sources", READ,
             "/api/version", READ,
+            "/api/accuracy", READ,
             "/api/texts", READ,
             "/api/advice", WRITE,
             "/api/reading", WRITE,
@@ -45,6 +46,7 @@ final class Routes {
     void add(RoutesConfig routes) {
         routes.get("/api/library", reply(ctx -> exchange.library()));
         routes.get("/api/sources", reply(ctx -> exchange.sources()));
+        routes.get("/api/accuracy", reply(ctx -> exchange.accuracy()));
         routes.get("/api/version", reply(ctx -> exchange.version()));
         routes.get("/api/texts", reply(ctx -> texts));
         routes.post("/api/advice", reply(ctx -> exchange.advice(Body.of(ctx), Setting.BENCH)));

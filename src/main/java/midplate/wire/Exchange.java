@@ -14,6 +14,7 @@ import midplate.advice.Consultation;
 import midplate.advice.Curves;
 import midplate.advice.Forecast;
 import midplate.advice.Question;
+import midplate.catalogue.MeasuredAccuracy;
 import midplate.catalogue.MeasuredPair;
 import midplate.catalogue.SolventCatalogue;
 import midplate.plate.PlateReading;
@@ -36,6 +37,7 @@ public final class Exchange {
     public static final String VERSION = "0.1.0";
 
     private final SolventCatalogue catalogue;
+    private final List<MeasuredPair> measured;
     private final Function<Question, Consultation> adviser;
     private final Texts texts;
     private final String library;
@@ -43,6 +45,7 @@ public final class Exchange {
 
     Exchange(SolventCatalogue catalogue, List<MeasuredPair> pairs, Function<Question, Consultation> adviser) {
         this.catalogue = catalogue;
+        this.measured = List.copyOf(pairs);
         this.adviser = adviser;
         this.texts = Texts.english();
         PublishedWriter published = new PublishedWriter(catalogue, pairs);
@@ -69,6 +72,11 @@ public final class Exchange {
     /** The texts in which it speaks. */
     public Texts texts() {
         return texts;
+    }
+
+    /** The fitted pairs it advises on. */
+    public List<MeasuredPair> measured() {
+        return measured;
     }
 
     /** The solvents it knows. */
@@ -219,6 +227,11 @@ public final class Exchange {
     /** All publications. */
     public String sources() {
         return sources;
+    }
+
+    /** How accurate the advice was on compounds that the fit had not seen. */
+    public String accuracy() {
+        return MeasuredAccuracy.json();
     }
 
     /** Name and version of this program. */

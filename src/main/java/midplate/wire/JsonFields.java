@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import midplate.words.Message;
+import midplate.words.Nearest;
 
 /**
  * The fields of one JSON object, read by name. Whatever is wrong goes to the list of faults and reads as empty, so that the

@@ -14,6 +14,7 @@ import midplate.plate.Reading;
 import midplate.plate.Run;
 import midplate.plate.Setting;
 import midplate.words.Message;
+import midplate.words.Nearest;
 import midplate.words.Refusal;
 
 /**

@@ -17,6 +17,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import midplate.wire.Exchange;
 import midplate.wire.FakeAdviser;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
@@ -25,20 +26,23 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** The page in a real browser, with invented advice behind it: ask and see one advice. */
+/** The page in a real browser, with invented advice behind it except where a test says otherwise: ask and see one advice. */
 class PageIT {
     private static final Path SHOTS = Path.of("target", "screenshots");
     private static Playwright playwright;
     private static Browser browser;
     private static PageServer server;
+    private static PageServer measured;
 
     private final List<String> complaints = new ArrayList<>();
     private final List<String> outside = new ArrayList<>();
     private BrowserContext context;
+    private String address = server.address();
 
     @BeforeAll
     static void start() {
         server = PageServer.of(FakeAdviser.exchange(), 0, Path.of("web")).start();
+        measured = PageServer.of(Exchange.builtIn(), 0, Path.of("web")).start();
         playwright = Playwright.create();
         browser = Chromium.launch(playwright);
     }
@@ -48,6 +52,7 @@ class PageIT {
         browser.close();
         playwright.close();
         server.stop();
+        measured.stop();
     }
 
     @AfterEach
@@ -69,11 +74,11 @@ class PageIT {
         });
         page.onPageError(complaints::add);
         page.onRequest(request -> {
-            if (!request.url().startsWith(server.address())) {
+            if (!request.url().startsWith(address)) {
                 outside.add(request.url());
             }
         });
-        page.navigate(server.address());
+        page.navigate(address);
         page.waitForSelector("html[data-ready=yes]");
         return page;
     }
@@ -241,6 +246,91 @@ class PageIT {
         assertEquals("", page.locator("#eluent-0").inputValue());
     }
 
+    /** With the real advice: what was measured, the equation and the works are one press away. */
+    @Test
+    void tellsWhereTheNumberComesFrom() {
+        address = measured.address();
+        Page page = open(ColorScheme.LIGHT, 390, 844);
+        button(page, "Fill in an invented example").click();
+        page.locator("#setting").selectOption("class");
+        button(page, "What next?").click();
+        page.getByText("Where does it come from?").click();
+        assertTrue(page.getByText("η = c + s · G").isVisible());
+        String from = page.textContent("#from-where");
+        for (String part : List.of(
+                "hexane : ethyl acetate on silica",
+                "readings in all",
+                "Setting, class",
+                "Chem 8 (2022) 3202",
+                "Snyder, Principles of Adsorption Chromatography",
+                "Refused: ")) {
+            assertTrue(from.contains(part), part + " in " + from);
+        }
+        assertEquals(
+                8,
+                page.locator("#from-where table").nth(0).locator("tbody tr").count(),
+                "the measured ratios of hexane with ethyl acetate");
+        assertEquals(
+                5,
+                page.locator("#from-where table").nth(1).locator("tbody tr").count(),
+                "the fifths of the chance said");
+        assertTrue(page.textContent(".hold").contains("run in a class"));
+    }
+
+    @Test
+    void tellsOfPublishedValuesTheSourceAndWhetherItWasRead() {
+        Page page = open();
+        button(page, "Fill in an invented example").click();
+        button(page, "What next?").click();
+        page.getByText("hexane and ethyl acetate as published").click();
+        String values = page.textContent("#published");
+        assertTrue(values.contains("Eluent strength ε⁰ (silica newer): 0.48 ["), values);
+        assertTrue(values.contains("Boiling point: 68.7 °C ["), values);
+        assertTrue(values.contains("p. 70; read there"), values);
+        assertTrue(values.contains("from memory, not looked up"), values);
+        assertFalse(values.contains("alumina"), values);
+    }
+
+    @Test
+    void onATelephoneTheAnswerStaysInReachUntilSomethingChanges() {
+        Page page = open(ColorScheme.LIGHT, 390, 844);
+        assertFalse(page.isVisible("#in-reach"));
+        button(page, "Fill in an invented example").click();
+        button(page, "What next?").click();
+        assertAnswered(page);
+        page.evaluate("window.scrollTo(0, 0)");
+        assertEquals("7 : 2, about 87 of 100", page.textContent("#in-reach"));
+        assertTrue(page.isVisible("#in-reach"));
+        field(page, "Rf of A").fill("0.3");
+        assertFalse(page.isVisible("#in-reach"));
+    }
+
+    /** With the real advice: every spot stays at the start at half ethyl acetate. */
+    @Test
+    void aLowChanceSaysWhatWouldHelpBesideIt() {
+        address = measured.address();
+        Page page = open();
+        field(page, "Eluent: % ethyl acetate, or hexane : ethyl acetate").fill("50");
+        field(page, "Rf of A").fill("0");
+        button(page, "What next?").click();
+        page.waitForSelector(".ratio");
+        assertEquals("pure ethyl acetate", page.textContent(".ratio"));
+        assertEquals("10 ml ethyl acetate", page.textContent(".pour"));
+        assertTrue(page.textContent(".chance").contains("Most likely no ratio of these two solvents"));
+        assertTrue(page.textContent(".chance").contains("Another way: "));
+    }
+
+    @Test
+    void saysOfATextWhereANumberIsWantedWhatToGive() {
+        Page page = open();
+        field(page, "Eluent: % ethyl acetate, or hexane : ethyl acetate").fill("9 to 1");
+        field(page, "Rf of A").fill("low");
+        button(page, "What next?").click();
+        page.waitForSelector("#rf-0-s1-fault");
+        assertEquals("\"low\" is no Rf. Give a number from 0 to 1, such as 0.25.", page.textContent("#rf-0-s1-fault"));
+        assertTrue(page.textContent("#eluent-0-fault").startsWith("\"9 to 1\" cannot be read."));
+    }
+
     @Test
     void saysSoWhenTheServerIsGone() {
         Page page = open();
@@ -261,7 +351,9 @@ class PageIT {
         button(page, "Fill in an invented example").click();
         button(page, "What next?").click();
         assertAnswered(page);
-        page.locator("summary").click();
+        for (Locator summary : page.locator("summary").all()) {
+            summary.click();
+        }
         assertClean(page);
         Object spill = page.evaluate("document.documentElement.scrollWidth - document.documentElement.clientWidth");
         assertEquals(0, ((Number) spill).intValue(), "nothing spills over the side");

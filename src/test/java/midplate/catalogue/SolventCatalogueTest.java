@@ -10,6 +10,7 @@ import java.util.Optional;
 import midplate.chemistry.EluentComponent;
 import midplate.chemistry.Solvent;
 import midplate.chemistry.Sorbent;
+import midplate.words.Nearest;
 import midplate.words.Refusal;
 import midplate.words.Texts;
 import org.junit.jupiter.api.DisplayName;
@@ -243,6 +244,6 @@ class SolventCatalogueTest {
         "ab, ba, 2"
     })
     void theDistanceOfNamesCountsLetters(String one, String other, int distance) {
-        assertEquals(distance, NameIndex.distance(one, other));
+        assertEquals(distance, Nearest.distance(one, other));
     }
 }

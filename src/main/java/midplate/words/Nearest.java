@@ -1,4 +1,4 @@
-package midplate.wire;
+package midplate.words;
 
 import java.util.Arrays;
 import java.util.Collection;
@@ -7,23 +7,30 @@ import java.util.Locale;
 import java.util.Optional;
 
 /** Finds the known name that a slip of the pen probably meant. */
-final class Nearest {
+public final class Nearest {
+    private static final int SHORT = 3;
+
     private Nearest() {}
 
-    /** The nearest of the known names; empty when more than a third of the letters (two for short names) differ. */
-    static Optional<String> to(String came, Collection<String> known) {
+    /** The nearest of the known names; empty when more than a third of the letters (see {@link #slips}) differ. */
+    public static Optional<String> to(String came, Collection<String> known) {
         if (came.length() > 100) {
             return Optional.empty();
         }
         String wanted = came.toLowerCase(Locale.ROOT);
-        int limit = Math.min(Math.max(2, wanted.length() / 3), Math.max(0, wanted.length() - 1));
+        int limit = slips(wanted);
         return known.stream()
                 .min(Comparator.comparingInt(name -> distance(wanted, name.toLowerCase(Locale.ROOT))))
                 .filter(name -> distance(wanted, name.toLowerCase(Locale.ROOT)) <= limit);
     }
 
+    /** How many letters of a name may differ from a near one: a third, at least two; of three letters one. */
+    public static int slips(String name) {
+        return name.length() <= SHORT ? Math.max(0, name.length() - 2) : Math.max(2, name.length() / 3);
+    }
+
     /** The edit distance of Levenshtein: the fewest letters to insert, remove or change. */
-    private static int distance(String one, String other) {
+    public static int distance(String one, String other) {
         int[] above = new int[other.length() + 1];
         Arrays.setAll(above, i -> i);
         for (int i = 1; i <= one.length(); i++) {

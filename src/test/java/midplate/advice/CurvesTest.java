@@ -1,0 +1,111 @@
+package midplate.advice;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import midplate.plate.Setting;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+@DisplayName("The curves sent to a page")
+class CurvesTest {
+    private static final double BOUND = 0.005;
+
+    static Stream<Asking> questions() {
+        return Stream.of(
+                Asking.acetate().spots("A", "B").in(Setting.BENCH).run(10, Map.of("A", 0.12, "B", 0.31)),
+                Asking.acetate().spots("A", "B", "C"),
+                Asking.acetate()
+                        .spots("A", "B")
+                        .run(5, Map.of("A", 0.4, "B", 0.55))
+                        .run(2, Map.of("A", 0.25, "B", 0.4)),
+                Asking.about("hexane", "ether")
+                        .spots("A", "B")
+                        .in(Setting.CLASS)
+                        .run(40, Map.of("A", 0.3, "B", 0.6)),
+                Asking.about("dichloromethane", "methanol")
+                        .spots("A", "B")
+                        .in(Setting.BENCH)
+                        .run(3, Map.of("A", 0.3, "B", 0.5)));
+    }
+
+    private static Curves curves(Asking asking) {
+        return Asking.ADVISER.curves(asking.question());
+    }
+
+    private static List<List<Double>> lists(Curves curves) {
+        List<List<Double>> all = new ArrayList<>();
+        curves.spots().values().forEach(spot -> all.addAll(List.of(spot.rf(), spot.low(), spot.high())));
+        all.add(curves.chance());
+        all.add(curves.smallestGap());
+        return all;
+    }
+
+    // Decided once: 0.25 % steps to 5 % and 1 % after: 21 and 95 points.
+    @ParameterizedTest
+    @MethodSource("questions")
+    void haveAPointEachQuarterPercentToFiveAndEachPercentAfter(Asking asking) {
+        Curves curves = curves(asking);
+        List<Double> percents = curves.percentStrong();
+        assertEquals(21 + 95, percents.size());
+        for (int i = 0; i < percents.size(); i++) {
+            assertEquals(i <= 20 ? i * 0.25 : i - 15, percents.get(i));
+        }
+        for (List<Double> list : lists(curves)) {
+            assertEquals(percents.size(), list.size());
+            assertTrue(list.stream().allMatch(value -> value >= 0 && value <= 1), list.toString());
+        }
+        assertEquals(List.copyOf(curves.spots().keySet()), asking.question().spots());
+    }
+
+    @ParameterizedTest
+    @MethodSource("questions")
+    void theExpectedRfNeverFalls(Asking asking) {
+        curves(asking).spots().forEach((spot, curve) -> {
+            for (int i = 1; i < curve.rf().size(); i++) {
+                assertTrue(curve.rf().get(i) >= curve.rf().get(i - 1) - 1e-12, spot + " at point " + i);
+                assertTrue(curve.low().get(i) <= curve.high().get(i));
+            }
+        });
+    }
+
+    @Test
+    void oneSpotHasNoGap() {
+        assertEquals(List.of(), curves(Asking.acetate()).smallestGap());
+    }
+
+    /** Places of the curves with the forecast midway in ln(% + 1) between each two points. */
+    private static List<Forecast> midway(Asking asking, List<Double> percents) {
+        List<Double> between = new ArrayList<>();
+        for (int i = 1; i < percents.size(); i++) {
+            between.add(Math.sqrt((percents.get(i - 1) + 1) * (percents.get(i) + 1)) - 1);
+        }
+        return asking.forecasts(between);
+    }
+
+    private static double slip(List<Double> curve, int before, double exact) {
+        return Math.abs((curve.get(before) + curve.get(before + 1)) / 2 - exact);
+    }
+
+    // Decided once: the page draws straight lines in ln(% + 1), which are right to 0.005. Own algebra: midway in
+    // ln(% + 1) lies √((p + 1)(q + 1)) − 1, where a straight line has the mean.
+    @ParameterizedTest
+    @MethodSource("questions")
+    void straightLinesBetweenThePointsOfTheExpectedRfAreNearTheTruth(Asking asking) {
+        Curves curves = curves(asking);
+        List<Forecast> exact = midway(asking, curves.percentStrong());
+        for (int i = 0; i < exact.size(); i++) {
+            for (SpotForecast spot : exact.get(i).spots()) {
+                Curves.SpotCurve curve = curves.spots().get(spot.spot());
+                String at = spot.spot() + " at " + exact.get(i).percentStrong() + " %";
+                assertTrue(slip(curve.rf(), i, spot.rf()) <= BOUND, at + ": Rf " + slip(curve.rf(), i, spot.rf()));
+            }
+        }
+    }
+}

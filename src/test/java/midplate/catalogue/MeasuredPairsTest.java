@@ -1,0 +1,172 @@
+package midplate.catalogue;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+@DisplayName("Curve files")
+class MeasuredPairsTest {
+    private static final Path GOOD = Path.of("solvent-data", "curves");
+    private static final String ACETATE = "silica-hexane-ethyl-acetate.json";
+    private static final SolventCatalogue CATALOGUE = SolventCatalogue.builtIn();
+
+    @TempDir
+    Path folder;
+
+    @BeforeEach
+    void copyTheGoodFiles() throws IOException {
+        try (Stream<Path> files = Files.list(GOOD)) {
+            for (Path file : files.toList()) {
+                Files.copy(file, folder.resolve(file.getFileName()));
+            }
+        }
+    }
+
+    private void edit(String file, String pattern, String replacement) throws IOException {
+        String before = Files.readString(folder.resolve(file));
+        String after = before.replaceFirst(pattern, replacement);
+        assertTrue(!before.equals(after), "the test changed nothing in " + file);
+        Files.writeString(folder.resolve(file), after);
+    }
+
+    private String fault() {
+        return String.valueOf(assertThrows(BadSolventData.class, () -> MeasuredPairs.read(folder, CATALOGUE))
+                .getMessage());
+    }
+
+    @Test
+    void thePackedOnesAreRead() {
+        MeasuredPairs pairs = MeasuredPairs.read(folder, CATALOGUE);
+        assertEquals(MeasuredPairs.builtIn(CATALOGUE), pairs);
+        assertEquals(
+                List.of(
+                        "silica-hexane-ethyl-acetate",
+                        "silica-hexane-diethyl-ether",
+                        "silica-dichloromethane-methanol"),
+                pairs.pairs().stream().map(MeasuredPair::id).toList());
+        assertEquals(6, pairs.links().size(), "each pair from each other");
+    }
+
+    // Facts of the open measurements (Xu et al., Chem 8 (2022) 3202): the shares at which plates were run.
+    @Test
+    void thePackedOnesHaveTheSharesThatWereMeasured() {
+        MeasuredPair acetate = MeasuredPairs.builtIn(CATALOGUE).pairs().get(0);
+        assertEquals(List.of(0.0, 1.96, 4.76, 16.67, 25.0, 50.0, 66.67, 100.0), acetate.percentStrong());
+        assertEquals(0, acetate.strength().get(4), "0 at the reference share");
+        assertEquals(List.of("Xu2022", "XuProtocol2022"), acetate.provenance().sources());
+        assertEquals(64, acetate.provenance().inputSha256().length());
+    }
+
+    // Each line: what is exchanged for what, in one file; the field named; what came; what is allowed.
+    @ParameterizedTest(name = "{2}: {3}")
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "\"sorbent\" : \"silica\" | \"sorbent\" : \"paper\" | sorbent | paper | silica or alumina",
+                "\"weak\" : \"hexane\" | \"weak\" : \"octane\" | weak | octane | the id of a solvent of solvents.csv",
+                "\"strong\" : \"ethyl-acetate\" | \"strong\" : \"acetone\" | strong | silica-hexane-acetone"
+                        + " | the pair that index.json names: silica-hexane-ethyl-acetate",
+                "\"strong\" : \"ethyl-acetate\" | \"strong\" : 7 | strong | 7 | a text",
+                "\"from\" : 0 | \"from\" : -1 | trusted.from | -1 | a number in [0.0, 100.0]",
+                "\"to\" : 100 | \"to\" : 101 | trusted.to | 101 | a number in [0.0, 100.0]",
+                "\\[ 0, 1.96, 4.76 | [ 0, 5.96, 4.76 | percentStrong[2] | 4.76 | not below the number before it",
+                "\\[ 0, 1.96 | [ 0, \"1.96\" | percentStrong[1] | \"\"\"1.96\"\"\" | a number in [0.0, 100.0]",
+                "66.67, 100 \\] | 66.67, 120 ] | percentStrong[7] | 120 | a number in [0.0, 100.0]",
+                "\"strength\" : \\[ -3[^,]*, | \"strength\" : [ | strength | 7 numbers"
+                        + " | 8 numbers, as many as percentStrong",
+                "\"strength\" : \\[ -3[^,]*, | \"strength\" : [ 3, | strength[1] | -1.76002"
+                        + " | not below the number before it",
+                "\"strength\" : \\[ -3[^,]*, | \"strength\" : [ null, | strength[0] | null"
+                        + " | a number in [-50.0, 50.0]",
+                "\"strengthError\" : \\[ 0 | \"strengthError\" : [ -0 | strengthError[0] | -0.0511583"
+                        + " | a number in [0.0, 50.0]",
+                "\"noiseScale\" : \\[ [^,]*, | \"noiseScale\" : [ 0, | noiseScale[0] | 0 | a number in [1.0E-6, 1.0]",
+                "\"noiseLeftAtLines\" : [^,]*, | \"noiseLeftAtLines\" : 1.2, | noiseLeftAtLines | 1.2"
+                        + " | a number in [1.0E-6, 1.0]",
+                "\"stretchStart\" : [^,]*, | \"stretchStart\" : 0.3, | stretchStart | 0.3 | a number in [0.0, 0.2]",
+                "\"stretchFront\" : [^,]*, |  | stretchFront | nothing | this field",
+                "\"compounds\" : 175 | \"compounds\" : 17.5 | fit.compounds | 17.5 | a whole number of 1 or more",
+                "\"readings\" : 1332 | \"readings\" : 0 | fit.readings | 0 | a whole number of 1 or more",
+                "\"residual\" : 0 | \"residual\" : 7 | fit.residual | 7.0230772 | a number in [0.0, 1.0]",
+                "\"Xu2022\" | \"Nobody1900\" | provenance.sources | Nobody1900 | keys of sources.json",
+                "\\[ \"Xu2022\", \"XuProtocol2022\" \\] | \"Xu2022\" | provenance.sources | \"\"\"Xu2022\"\"\""
+                        + " | a list of texts",
+                "\"inputSha256\" : \"[^\"]*\" | \"inputSha256\" : \" \" | provenance.inputSha256 | \"\"\" \"\"\""
+                        + " | a text",
+                "\"cStep\" : 0.1 | \"cStep\" : 0 | traits.cStep | 0 | a number in [0.001, 1.0]",
+                "\"sMean\" : 1 | \"sMean\" : 9 | traits.sMean | 9.00138 | a number in [0.1, 5.0]",
+                "\"sDeviation\" : 0 | \"sDeviation\" : -0 | traits.sDeviation | -0.18499 | a number in [0.001, 2.0]",
+                "\"cDensity\" : \\[ [^,]* | \"cDensity\" : [ -1 | traits.cDensity[0] | -1 | a number in [0.0, 1.0]",
+                "\"traits\" : \\{ | \"traits\" : 3, \"other\" : { | traits | 3 | an object",
+            })
+    void aMistakeIsNamedByFileAndField(String pattern, String replacement, String field, String came, String allowed)
+            throws IOException {
+        edit(ACETATE, pattern, replacement == null ? "" : replacement);
+        String message = fault();
+        String shown = came.replace("\"\"\"", "\"");
+        assertEquals(
+                ACETATE + ", row " + field + ", column -: \"" + shown + "\". Allowed: " + allowed
+                        + ". Make the file again with the command calibrate, or put the packed one back.",
+                message);
+    }
+
+    @Test
+    void aDensityThatIsNoneIsNamed() throws IOException {
+        edit(ACETATE, "\"cDensity\" : \\[ [^,]*", "\"cDensity\" : [ 0.5");
+        String start = ACETATE + ", row traits.cDensity, column -: \"numbers that sum to 1.";
+        assertTrue(fault().startsWith(start) && fault().contains("Allowed: numbers that sum to 1."), fault());
+    }
+
+    @ParameterizedTest(name = "{1}: {2}")
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "\"from\" : \"silica-hexane-ethyl-acetate\" | links[0].from | water | one of [silica-hexane-ethyl-acetate",
+                "\"to\" : \"silica-hexane-diethyl-ether\" | links[0].to | water | one of [silica-hexane-ethyl-acetate",
+                "\"slope\" : [^,]* | links[0].slope | 51 | a number in [-50.0, 50.0]",
+                "\"deviation\" : [^,]* | links[0].deviation | 0 | a number in [1.0E-6, 50.0]",
+                "\"compounds\" : [0-9]* | links[0].compounds | -3 | a whole number of 1 or more",
+            })
+    void aMistakeInTheLinksIsNamed(String pattern, String field, String came, String allowed) throws IOException {
+        String name = pattern.substring(0, pattern.indexOf(':') + 2);
+        edit("index.json", pattern, name + (came.equals("water") ? "\"water\"" : came));
+        String start = "index.json, row " + field + ", column -: \"" + came + "\". Allowed: " + allowed;
+        assertEquals(start, fault().substring(0, Math.min(start.length(), fault().length())));
+    }
+
+    @Test
+    void aMissingFileIsNamed() throws IOException {
+        Files.delete(folder.resolve(ACETATE));
+        assertTrue(fault().startsWith(ACETATE + ", row -, column -: "), fault());
+        assertTrue(fault().contains("Allowed: a readable file. Put the file back"), fault());
+        Files.delete(folder.resolve("index.json"));
+        assertTrue(fault().startsWith("index.json, row -, column -: "), fault());
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"", "[]", "7", "{", "{} {}", "{\"pairs\": [], \"pairs\": [], \"links\": []}", "NaN"})
+    void whatIsNoObjectIsNamed(String text) throws IOException {
+        Files.writeString(folder.resolve("index.json"), text);
+        assertTrue(fault().startsWith("index.json, row -, column -: "), fault());
+        assertTrue(fault().contains("Allowed: one JSON object. "), fault());
+    }
+
+    @Test
+    void bytesThatAreNoUtf8AreRefused() throws IOException {
+        Files.write(folder.resolve("index.json"), new byte[] {'{', (byte) 0xfc, '}'});
+        assertTrue(fault().startsWith("index.json") && fault().contains("text in UTF-8"), fault());
+    }
+}

@@ -1,0 +1,89 @@
+package midplate.inference;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Random;
+import midplate.plate.Reading;
+import midplate.plate.Setting;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+/** Law: what is known does not depend on the order in which it was typed. */
+@DisplayName("The order")
+class OrderTest {
+    private static final double NEAR = 1e-12;
+    private static final List<String> SPOTS = List.of("A", "B", "C");
+    private static final List<PlateRun> RUNS = List.of(
+            Plates.run(Plates.ACETATE, 10, Map.of("A", 0.11, "B", 0.31, "C", 0.24)),
+            Plates.run(Plates.ACETATE, 25, Map.of("A", 0.28, "C", 0.47)),
+            Plates.run(Plates.ACETATE, 10, Map.of("B", 0.35, "A", 0.15)),
+            Plates.run(Plates.ETHER, 40, Map.of("A", 0.22)),
+            Plates.run(Plates.ACETATE, 0, Map.of("A", 0.0, "B", 0.03)));
+
+    private static void assertSame(
+            Outlook one, List<String> oneSpots, Outlook other, List<String> otherSpots, double near) {
+        for (double percent : new double[] {0, 7, 20, 55}) {
+            assertEquals(
+                    one.chance(percent, List.of(0, 1, 2)),
+                    other.chance(percent, List.of(0, 1, 2)),
+                    near,
+                    percent + " %");
+            for (String spot : oneSpots) {
+                Outlook.Spot here = one.spot(oneSpots.indexOf(spot), percent);
+                Outlook.Spot there = other.spot(otherSpots.indexOf(spot), percent);
+                assertEquals(here.rf(), there.rf(), near, spot + " at " + percent + " %");
+                assertEquals(here.low(), there.low(), near);
+                assertEquals(here.high(), there.high(), near);
+                assertEquals(here.below(), there.below(), near);
+                assertEquals(here.above(), there.above(), near);
+            }
+        }
+    }
+
+    @ParameterizedTest
+    @EnumSource(Setting.class)
+    void ofRunsDoesNotMatter(Setting setting) {
+        Outlook first = Plates.outlook(Plates.ACETATE, setting, SPOTS, RUNS);
+        Random random = new Random(4);
+        for (int i = 0; i < 4; i++) {
+            List<PlateRun> shuffled = new ArrayList<>(RUNS);
+            Collections.shuffle(shuffled, random);
+            assertSame(first, SPOTS, Plates.outlook(Plates.ACETATE, setting, SPOTS, shuffled), SPOTS, 0);
+        }
+    }
+
+    @ParameterizedTest
+    @EnumSource(Setting.class)
+    void ofReadingsDoesNotMatter(Setting setting) {
+        List<PlateRun> turned = RUNS.stream().map(OrderTest::turned).toList();
+        assertSame(
+                Plates.outlook(Plates.ACETATE, setting, SPOTS, RUNS),
+                SPOTS,
+                Plates.outlook(Plates.ACETATE, setting, SPOTS, turned),
+                SPOTS,
+                0);
+    }
+
+    private static PlateRun turned(PlateRun run) {
+        List<String> spots = new ArrayList<>(run.readings().keySet());
+        Collections.sort(spots, Collections.reverseOrder());
+        Map<String, Reading> readings = new LinkedHashMap<>();
+        spots.forEach(spot -> readings.put(spot, run.readings().get(spot)));
+        return new PlateRun(run.pair(), run.percent(), readings);
+    }
+
+    @ParameterizedTest
+    @EnumSource(Setting.class)
+    void ofSpotsDoesNotMatter(Setting setting) {
+        Outlook first = Plates.outlook(Plates.ACETATE, setting, SPOTS, RUNS);
+        for (List<String> spots : List.of(List.of("C", "B", "A"), List.of("B", "C", "A"))) {
+            assertSame(first, SPOTS, Plates.outlook(Plates.ACETATE, setting, spots, RUNS), spots, NEAR);
+        }
+    }
+}

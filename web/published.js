@@ -1,0 +1,76 @@
+// @ts-check
+/** The two solvents as published: each value with its unit, its source, and whether somebody had that source in hand. */
+
+import { citations } from "./citations.js";
+import { list, make } from "./dom.js";
+import { say } from "./texts.js";
+
+/** What is shown, and how it is called. @type {Record<string, string>} */
+const SHOWN = {
+  eluent_strength: "page.eluent-strength",
+  boiling_point: "page.boiling-point",
+  flash_point: "page.flash-point",
+};
+
+/** @type {Record<string, string>} */
+const BASIS = { read: "page.basis-read", memory: "page.basis-memory", own: "page.basis-own" };
+
+/** @param {any} advice @param {import("./answer.js").Published} all */
+export function published(advice, { library, sources }) {
+  const cited = citations(sources);
+  const two = [advice.weak, advice.strong].map((named) =>
+    library.solvents.find((/** @type {any} */ one) => one.id === named.id),
+  );
+  return make(
+    "details",
+    { id: "published" },
+    make("summary", {}, say("page.published", { weak: two[0].name, strong: two[1].name })),
+    make("p", {}, say("page.published-use")),
+    ...two.flatMap((solvent) => [
+      make("h4", {}, solvent.name),
+      list([...values(solvent, advice.sorbent, cited), ...hazards(solvent, cited)]),
+    ]),
+    ...cited.works(),
+  );
+}
+
+/** @param {any} solvent @param {string} sorbent @param {ReturnType<typeof citations>} cited */
+function values(solvent, sorbent, cited) {
+  return Object.entries(SHOWN).flatMap(([property, name]) =>
+    solvent.values
+      .filter((/** @type {any} */ value) => value.property === property && isShown(value, sorbent))
+      .map((/** @type {any} */ value) =>
+        say("page.published-value", {
+          what: say(name),
+          condition: value.condition ? ` (${value.condition})` : "",
+          value: [value.value.replace(/^-/, "\u2212"), value.unit].filter(Boolean).join(" "),
+          origin: origin(value, cited),
+        }),
+      ),
+  );
+}
+
+/** Of several figures the preferred one; of the strengths those on the layer asked about. @param {any} value @param {string} sorbent */
+function isShown(value, sorbent) {
+  const other = value.property === "eluent_strength" && !value.condition.startsWith(sorbent);
+  return !other && !value.use.startsWith("kept");
+}
+
+/** The hazard statements by their source. @param {any} solvent @param {ReturnType<typeof citations>} cited */
+function hazards(solvent, cited) {
+  /** @type {Map<string, string[]>} */
+  const codes = new Map();
+  for (const hazard of solvent.hazards) {
+    const from = origin(hazard, cited) + (hazard.note ? `; ${hazard.note}` : "");
+    codes.set(from, [...(codes.get(from) ?? []), hazard.code]);
+  }
+  return [...codes].map(([from, all]) =>
+    say("page.published-value", { what: say("page.hazard-statements"), condition: "", value: all.join(", "), origin: from }),
+  );
+}
+
+/** @param {any} value @param {ReturnType<typeof citations>} cited */
+function origin(value, cited) {
+  const place = value.locator ? `${cited.number(value.source)}, ${value.locator}` : cited.number(value.source);
+  return `${place}; ${say(BASIS[value.basis])}`;
+}
