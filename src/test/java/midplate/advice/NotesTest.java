@@ -27,7 +27,8 @@ class NotesTest {
         Advice advice = Asking.acetate().run(5, Map.of("A", 0.75)).advice();
         double percent = advice.forecast().percentStrong();
         assertTrue(percent > 0 && percent < 5, percent + " %");
-        assertEquals(percent, Asking.find(advice.notes(), "demixing").args().get("percent"));
+        assertEquals(
+                percent, (double) Asking.find(advice.notes(), "demixing").args().get("percent"), 0.05, "to a decimal");
     }
 
     @Test
@@ -64,7 +65,7 @@ class NotesTest {
         double advised = advice.forecast().percentStrong();
         assertTrue(advised < 33 || advised > 50, advised + " %");
         Message note = Asking.find(advice.notes(), "untrusted-range");
-        assertEquals(advised, (double) note.args().get("percent"), 0.05); // to one decimal
+        assertEquals(advised, (double) note.args().get("percent"), 0.05, "to a decimal");
         assertEquals(33.33, note.args().get("from"));
         assertEquals(50.0, note.args().get("to"));
     }

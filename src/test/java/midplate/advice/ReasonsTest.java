@@ -65,7 +65,7 @@ class ReasonsTest {
         Message step = advice.why().get(1);
         assertEquals(code, step.code());
         assertEquals(percent, step.args().get("before"));
-        assertEquals(advice.forecast().percentStrong(), (double) step.args().get("after"), 0.05); // to one decimal
+        assertEquals(advice.forecast().percentStrong(), (double) step.args().get("after"), 0.05, "to a decimal");
         assertTrue((double) step.args().get("factor") > 1);
     }
 
