@@ -1,5 +1,6 @@
 package midplate.advice;
 
+import midplate.plate.Setting;
 import midplate.words.Message;
 import midplate.words.Refusal;
 
@@ -12,6 +13,9 @@ import midplate.words.Refusal;
 public record Glassware(double amountMl, double graduationMl) {
     /** 10 ml in a cylinder divided into 0.1 ml; common practice, no source. */
     public static final Glassware USUAL = new Glassware(10, 0.1);
+
+    /** 10 ml by a machine that pipettes by 0.01 ml; common practice, no source. */
+    public static final Glassware AUTOMATED = new Glassware(10, 0.01);
 
     private static final double MOST_ML = 10_000;
 
@@ -35,10 +39,16 @@ public record Glassware(double amountMl, double graduationMl) {
         }
     }
 
-    /** Whether both parts of a mixture are at least one graduation, or one of them is nothing at all. */
+    /** What is usual in a setting. */
+    public static Glassware usual(Setting setting) {
+        return setting == Setting.AUTOMATED ? AUTOMATED : USUAL;
+    }
+
+    /** Whether both parts of a mixture come to a graduation when rounded, or one of them is nothing at all. */
     boolean measures(Ratio ratio) {
         double strongMl = amountMl * ratio.percentStrong() / 100;
         double weakMl = amountMl - strongMl;
-        return (ratio.strong() == 0 || strongMl >= graduationMl) && (ratio.weak() == 0 || weakMl >= graduationMl);
+        return (ratio.strong() == 0 || strongMl >= graduationMl / 2)
+                && (ratio.weak() == 0 || weakMl >= graduationMl / 2);
     }
 }

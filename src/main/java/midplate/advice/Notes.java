@@ -8,6 +8,7 @@ import midplate.catalogue.MeasuredPair;
 import midplate.catalogue.SolventCatalogue;
 import midplate.inference.Outlook;
 import midplate.inference.PlateRun;
+import midplate.plate.Limit;
 import midplate.plate.Reading;
 import midplate.words.Digits;
 import midplate.words.Message;
@@ -106,12 +107,20 @@ final class Notes {
             if (readings.isEmpty()) {
                 notes.add(
                         Message.of(plates.isEmpty() ? "advice.spot-unread-first" : "advice.spot-unread", "spot", spot));
-            } else if (readings.stream().allMatch(reading -> reading.rf() < NEAR_LINE)) {
+            } else if (readings.stream().allMatch(Notes::isAtStart)) {
                 notes.add(Message.of("advice.only-baseline", "spot", spot));
-            } else if (readings.stream().allMatch(reading -> reading.rf() > 1 - NEAR_LINE)) {
+            } else if (readings.stream().allMatch(Notes::isAtFront)) {
                 notes.add(Message.of("advice.only-front", "spot", spot));
             }
         }
+    }
+
+    private static boolean isAtStart(Reading reading) {
+        return reading.limit() == Limit.AT_START || reading.rf() < NEAR_LINE;
+    }
+
+    private static boolean isAtFront(Reading reading) {
+        return reading.limit() == Limit.AT_FRONT || reading.rf() > 1 - NEAR_LINE;
     }
 
     private void range(double percent, List<Message> notes) {

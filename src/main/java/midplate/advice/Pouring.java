@@ -1,5 +1,6 @@
 package midplate.advice;
 
+import java.util.ArrayList;
 import java.util.List;
 import midplate.inference.Outlook;
 
@@ -11,19 +12,15 @@ final class Pouring {
         double step = glassware.graduationMl();
         double strongMl = rounded(glassware.amountMl() * ratio.percentStrong() / 100, step);
         double weakMl = rounded(glassware.amountMl() - strongMl, step);
-        double low = percent(weakMl + step / 2, Math.max(0, strongMl - step / 2));
-        double high = percent(Math.max(0, weakMl - step / 2), strongMl + step / 2);
-        if (strongMl == 0) {
-            low = 0;
-            high = 0;
-        } else if (weakMl == 0) {
-            low = 100;
-            high = 100;
-        }
+        boolean pure = strongMl == 0 || weakMl == 0;
+        double poured = percent(weakMl, strongMl);
+        double low = pure ? poured : percent(weakMl + step / 2, Math.max(0, strongMl - step / 2));
+        double high = pure ? poured : percent(Math.max(0, weakMl - step / 2), strongMl + step / 2);
         double least = 1;
         double most = 0;
-        double poured = percent(weakMl, strongMl);
-        for (double percent : new double[] {low, poured, high}) {
+        List<Double> percents = new ArrayList<>(List.of(low, poured, high));
+        RatioSearch.grid(low, high).stream().filter(p -> p > low && p < high).forEach(percents::add);
+        for (double percent : percents) {
             double chance = outlook.chance(percent, spots);
             least = Math.min(least, chance);
             most = Math.max(most, chance);

@@ -102,7 +102,7 @@ final class AdviserContender implements Contender {
                 runs,
                 Window.USUAL,
                 Setting.AUTOMATED,
-                Glassware.USUAL);
+                Glassware.AUTOMATED);
     }
 
     private record TrialPlate(PairName pair, double percent) {}

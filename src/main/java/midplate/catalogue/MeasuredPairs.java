@@ -15,6 +15,9 @@ import midplate.chemistry.Sorbent;
  */
 public record MeasuredPairs(List<MeasuredPair> pairs, List<PairLink> links) {
     private static final double FAR = 50;
+    private static final int FEWEST_SHARES = 2;
+    /** The spread of compounds must be given at least as far as this to both sides [ln units]. */
+    private static final double REACH = 5;
 
     /** Keeps its own copies. */
     public MeasuredPairs {
@@ -71,15 +74,24 @@ public record MeasuredPairs(List<MeasuredPair> pairs, List<PairLink> links) {
 
     private static MeasuredPair pair(CurveJson json, SolventCatalogue catalogue) {
         List<Double> percents = json.rising("percentStrong", 0, 100);
+        if (percents.size() < FEWEST_SHARES) {
+            throw json.fault("percentStrong", percents, "at least " + FEWEST_SHARES + " numbers");
+        }
+        for (int i = 1; i < percents.size(); i++) {
+            if (percents.get(i).equals(percents.get(i - 1))) {
+                throw json.fault("percentStrong[" + i + "]", percents.get(i), "above the number before it");
+            }
+        }
         CurveJson trusted = json.object("trusted");
+        double trustedFrom = trusted.number("from", 0, 100);
         CurveJson fit = json.object("fit");
         return new MeasuredPair(
                 Sorbent.byId(json.text("sorbent"))
                         .orElseThrow(() -> json.fault("sorbent", json.text("sorbent"), "silica or alumina")),
                 solvent(json, "weak", catalogue),
                 solvent(json, "strong", catalogue),
-                trusted.number("from", 0, 100),
-                trusted.number("to", 0, 100),
+                trustedFrom,
+                trusted.number("to", trustedFrom, 100),
                 percents,
                 alike(json, "strength", percents, json.rising("strength", -FAR, FAR)),
                 alike(json, "strengthError", percents, json.numbers("strengthError", 0, FAR)),
@@ -112,13 +124,22 @@ public record MeasuredPairs(List<MeasuredPair> pairs, List<PairLink> links) {
 
     private static MeasuredPair.Traits traits(CurveJson json) {
         List<Double> density = json.numbers("cDensity", 0, 1);
+        double from = json.number("cFrom", -FAR, FAR);
+        double step = json.number("cStep", 1e-3, 1);
+        double reach = from + step * (density.size() - 1);
+        if (!(from <= -REACH)) {
+            throw json.fault("cFrom", from, "a number of " + -REACH + " or below");
+        }
+        if (!(reach >= REACH)) {
+            throw json.fault("cDensity", density.size() + " nodes", "nodes that reach to " + REACH + " or above");
+        }
         double sum = density.stream().mapToDouble(Double::doubleValue).sum();
         if (!(Math.abs(sum - 1) < 1e-3)) {
             throw json.fault("cDensity", "numbers that sum to " + sum, "numbers that sum to 1");
         }
         return new MeasuredPair.Traits(
-                json.number("cFrom", -FAR, FAR),
-                json.number("cStep", 1e-3, 1),
+                from,
+                step,
                 density,
                 json.number("sMean", 0.1, 5),
                 json.number("sSlope", -1, 1),

@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import midplate.catalogue.MeasuredPair;
 import midplate.catalogue.MeasuredPairs;
@@ -19,6 +20,12 @@ import org.apache.commons.math3.stat.regression.SimpleRegression;
 public final class PairCalibration {
     /** A series with one reading has nothing to say of a curve. */
     private static final int FEWEST_READINGS = 2;
+
+    private static final int FEWEST_SHARES = 3;
+    private static final int FEWEST_SERIES = 5;
+    private static final int FEWEST_COMMON = 5;
+    /** No line is known better than this, however well a few compounds agree [ln units]. */
+    private static final double LEAST_DEVIATION = 0.05;
 
     private static final List<String> SOURCES = List.of("Xu2022", "XuProtocol2022");
     private final OpenMeasurements measurements;
@@ -69,6 +76,7 @@ public final class PairCalibration {
                     rows.add(row);
                 }
             }
+            enough(name, table.percents().length, series.size());
             PairFit fit = Calibration.fit(table.percents(), rows.toArray(double[][]::new), grid);
             MeasuredPair pair = pair(name, fit, series.size());
             pairs.add(pair);
@@ -112,6 +120,18 @@ public final class PairCalibration {
         };
     }
 
+    private static void enough(PairName name, int shares, int series) {
+        if (shares < FEWEST_SHARES || series < FEWEST_SERIES) {
+            throw new BadMeasurements(
+                    MeasurementReader.FILE,
+                    "-",
+                    name.id(),
+                    series + " series with two or more readings, at " + shares + " ratios",
+                    "at least " + FEWEST_SERIES + " series at " + FEWEST_SHARES + " ratios for each pair",
+                    "Add measurements of this pair.");
+        }
+    }
+
     private String leftOut() {
         List<String> structures = measurements.contradictions().stream()
                 .map(each -> String.format(Locale.ROOT, "%s (%.2f)", each.smiles(), each.meanSpread()))
@@ -119,18 +139,18 @@ public final class PairCalibration {
         return "Structures whose series differ by more than 0.15 in Rf on average: " + String.join(", ", structures);
     }
 
-    /** Each pair from each other one: a straight line through the compounds measured in both. */
+    /** Each pair from each other one: a straight line through the compounds measured in both, if there are enough. */
     private static List<PairLink> links(Map<String, Map<Series, Double>> traits) {
         List<PairLink> links = new ArrayList<>();
         traits.forEach((from, fromC) -> traits.forEach((to, toC) -> {
             if (!from.equals(to)) {
-                links.add(link(from, fromC, to, toC));
+                link(from, fromC, to, toC).ifPresent(links::add);
             }
         }));
         return links;
     }
 
-    private static PairLink link(String from, Map<Series, Double> fromC, String to, Map<Series, Double> toC) {
+    private static Optional<PairLink> link(String from, Map<Series, Double> fromC, String to, Map<Series, Double> toC) {
         SimpleRegression line = new SimpleRegression();
         for (Map.Entry<Series, Double> entry : new TreeMap<>(fromC).entrySet()) {
             Double c = toC.get(entry.getKey());
@@ -138,8 +158,16 @@ public final class PairCalibration {
                 line.addData(entry.getValue(), c);
             }
         }
-        return new PairLink(from, to, line.getIntercept(), line.getSlope(), Math.sqrt(line.getMeanSquareError()), (int)
-                line.getN());
+        if (line.getN() < FEWEST_COMMON) {
+            return Optional.empty();
+        }
+        return Optional.of(new PairLink(
+                from,
+                to,
+                line.getIntercept(),
+                line.getSlope(),
+                Math.max(LEAST_DEVIATION, Math.sqrt(line.getMeanSquareError())),
+                (int) line.getN()));
     }
 
     private static List<Double> list(double[] values) {

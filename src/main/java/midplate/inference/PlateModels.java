@@ -66,8 +66,8 @@ public final class PlateModels {
     }
 
     /**
-     * What the plates say about the spots in a pair. Readings in that pair are taken whole; of the other pairs the one tells
-     * most whose link scatters least and that read the spot.
+     * What the plates say about the spots in a pair. Readings in that pair are taken whole; of the other pairs that one
+     * counts whose readings of the spot leave the narrowest spread.
      *
      * @param pair id of the pair that is asked about
      * @param setting how much plates scatter
@@ -77,10 +77,7 @@ public final class PlateModels {
     public Knowledge learn(String pair, Setting setting, List<String> spots, List<PlateRun> runs) {
         PairModel model = model(pair);
         PlateScatter scatter = PlateScatter.of(setting);
-        List<PlateRun> own = runs.stream()
-                .filter(run -> run.pair().equals(pair))
-                .sorted(PlateModels.byContent(spots))
-                .toList();
+        List<PlateRun> own = of(pair, runs).stream().sorted(byContent(spots)).toList();
         List<List<Trial>> trials = new ArrayList<>();
         List<TraitPrior> priors = new ArrayList<>();
         for (String spot : spots) {
@@ -90,16 +87,21 @@ public final class PlateModels {
         return Knowledge.from(model, scatter, own.size(), trials, priors);
     }
 
-    /** Plates in an order that depends on what was read and not on when it was typed. */
+    /** Plates in an order that depends on what was read and not on when, or under which heading, it was typed. */
     private static Comparator<PlateRun> byContent(List<String> spots) {
         Comparator<PlateRun> order = Comparator.comparingDouble(PlateRun::percent);
-        for (String spot : spots) {
-            order = order.thenComparingDouble(run -> {
-                Reading reading = run.readings().get(spot);
-                return reading == null ? 2 : reading.rf();
-            });
+        for (String spot : spots.stream().sorted().toList()) {
+            order = order.thenComparing(
+                    run -> Optional.ofNullable(run.readings().get(spot)), PlateModels::compare);
         }
         return order;
+    }
+
+    private static int compare(Optional<Reading> one, Optional<Reading> other) {
+        if (one.isEmpty() || other.isEmpty()) {
+            return Boolean.compare(one.isEmpty(), other.isEmpty());
+        }
+        return Trial.READING.compare(one.get(), other.get());
     }
 
     private static List<Trial> trials(String spot, List<PlateRun> plates) {
@@ -114,29 +116,28 @@ public final class PlateModels {
     }
 
     private TraitPrior prior(String pair, PlateScatter scatter, String spot, List<PlateRun> runs) {
-        LinkedPair best = null;
+        TraitPrior narrowest = model(pair).prior();
+        double least = Double.POSITIVE_INFINITY;
         for (LinkedPair link : links) {
-            boolean read = runs.stream()
-                    .anyMatch(run ->
-                            link.joins(run.pair(), pair) && run.readings().containsKey(spot));
-            if (read && (best == null || link.deviation() < best.deviation())) {
-                best = link;
+            List<Trial> trials = link.joins(link.from(), pair) ? trials(spot, of(link.from(), runs)) : List.of();
+            if (!trials.isEmpty()) {
+                TraitPrior prior = link.prior(SpotEvidence.of(
+                                model(link.from()),
+                                scatter.unshared(),
+                                trials.stream().sorted(Trial.BY_CONTENT).toList(),
+                                model(link.from()).prior())
+                        .cloud());
+                if (prior.varianceC() < least) {
+                    least = prior.varianceC();
+                    narrowest = prior;
+                }
             }
         }
-        if (best == null) {
-            return model(pair).prior();
-        }
-        String from = best.from();
-        List<Trial> trials = trials(
-                spot, runs.stream().filter(run -> run.pair().equals(from)).toList());
-        PairModel other = model(from);
-        TraitCloud cloud = SpotEvidence.of(
-                        other,
-                        scatter.unshared(),
-                        trials.stream().sorted(Trial.BY_CONTENT).toList(),
-                        other.prior())
-                .cloud();
-        return best.prior(cloud);
+        return narrowest;
+    }
+
+    private static List<PlateRun> of(String pair, List<PlateRun> runs) {
+        return runs.stream().filter(run -> run.pair().equals(pair)).toList();
     }
 
     /**

@@ -1,7 +1,9 @@
 package midplate.inference;
 
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.apache.commons.math3.primes.Primes;
 
 /**
@@ -27,12 +29,7 @@ public final class PossibleSamples {
         double[][] c = new double[COUNT][spots];
         double[][] s = new double[COUNT][spots];
         List<Knowledge.Scenario> scenarios = knowledge.scenarios();
-        double[] irrational = new double[spots];
-        int prime = 2;
-        for (int spot = 0; spot < spots; spot++) {
-            irrational[spot] = Math.sqrt(prime);
-            prime = Primes.nextPrime(prime + 1);
-        }
+        double[] irrational = irrational(knowledge);
         int at = 0;
         double reached = scenarios.get(0).weight();
         for (int k = 0; k < COUNT; k++) {
@@ -48,6 +45,21 @@ public final class PossibleSamples {
             }
         }
         return new PossibleSamples(knowledge.model(), c, s);
+    }
+
+    /** A square root of a prime for each spot; the spots take them by how weakly they are held, whatever their order. */
+    private static double[] irrational(Knowledge knowledge) {
+        List<Integer> order = IntStream.range(0, knowledge.spots())
+                .boxed()
+                .sorted(Comparator.comparingDouble(knowledge::meanC))
+                .toList();
+        double[] irrational = new double[order.size()];
+        int prime = 2;
+        for (int spot : order) {
+            irrational[spot] = Math.sqrt(prime);
+            prime = Primes.nextPrime(prime + 1);
+        }
+        return irrational;
     }
 
     /**

@@ -93,6 +93,17 @@ final class TraitPrior {
         return grid;
     }
 
+    /** Variance of c [ln units²]. */
+    double varianceC() {
+        double mean = 0;
+        double square = 0;
+        for (int node = 0; node < weights.length; node++) {
+            mean += weights[node] * grid.c(node);
+            square += weights[node] * grid.c(node) * grid.c(node);
+        }
+        return square - mean * mean;
+    }
+
     /** The nodes that matter, ready to be weighed. */
     Posterior nodes() {
         return nodes;

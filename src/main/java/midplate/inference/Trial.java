@@ -12,10 +12,16 @@ import midplate.plate.Reading;
  */
 record Trial(int plate, double percent, Reading reading) {
     /** An order that depends on what was read and not on when it was typed. */
-    static final Comparator<Trial> BY_CONTENT = Comparator.comparingDouble(Trial::percent)
-            .thenComparingDouble(trial -> trial.reading().rf())
-            .thenComparing(trial -> trial.reading().limit())
-            .thenComparingDouble(trial -> trial.reading().standardError().orElse(-1));
+    static final Comparator<Trial> BY_CONTENT;
+
+    /** The same for readings. */
+    static final Comparator<Reading> READING = Comparator.comparingDouble(Reading::rf)
+            .thenComparing(Reading::limit)
+            .thenComparingDouble(reading -> reading.standardError().orElse(-1));
+
+    static {
+        BY_CONTENT = Comparator.comparingDouble(Trial::percent).thenComparing(Trial::reading, READING);
+    }
 
     /**
      * The likelihood of the reading at each mark of η.

@@ -2,6 +2,7 @@ package midplate.terminal;
 
 import java.io.IOException;
 import java.io.PrintWriter;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
 import java.util.concurrent.Callable;
@@ -53,6 +54,10 @@ public final class CalibrateCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
+        if (Files.exists(out) && !Files.isDirectory(out)) {
+            throw new ParameterException(
+                    spec.commandLine(), "--out " + out + " is a file; name a folder, or one that is not there yet.");
+        }
         OpenMeasurements measurements = OpenMeasurements.read(folder);
         String command = "calibrate FOLDER";
         if (withoutFold != null) {

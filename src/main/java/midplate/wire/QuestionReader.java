@@ -83,7 +83,7 @@ final class QuestionReader {
         List<Run> runs = runs(fields, runReader, new RunReader.Frame(sorbent, setting, pair, spots));
         List<Double> predictAt = predictAt(fields);
         Window window = window(fields);
-        Glassware glassware = glassware(fields);
+        Glassware glassware = glassware(fields, Glassware.usual(setting));
         Optional<String> additive = fields.text("additive", LONGEST_NAME);
         Asked.CurvesWanted curves = curves(fields);
         faults.throwIfAny();
@@ -145,16 +145,16 @@ final class QuestionReader {
         return Window.USUAL;
     }
 
-    private Glassware glassware(JsonFields fields) {
-        double amount = fields.number("amountMl").orElse(Glassware.USUAL.amountMl());
-        double graduation = fields.number("graduationMl")
-                .orElse(Math.min(Glassware.USUAL.graduationMl(), amount / Glassware.USUAL.amountMl()));
+    private Glassware glassware(JsonFields fields, Glassware usual) {
+        double amount = fields.number("amountMl").orElse(usual.amountMl());
+        double graduation =
+                fields.number("graduationMl").orElse(Math.min(usual.graduationMl(), amount / usual.amountMl()));
         try {
             return new Glassware(amount, graduation);
         } catch (Refusal refusal) {
             String came = fields.any(refusal.field()).map(Json::shown).orElse(refusal.came());
             faults.add(refusal.field(), refusal.reason(), came, refusal.allowed(), refusal.todo());
-            return Glassware.USUAL;
+            return usual;
         }
     }
 

@@ -47,15 +47,18 @@ class CurvesTest {
         return all;
     }
 
-    // Decided once: 0.25 % steps to 5 % and 1 % after: 21 and 95 points.
+    // By 0.1 % to 2, 0.25 % to 10, 0.5 % to 20 and 1 % after: 20, 32, 20, 80 points and the last.
     @ParameterizedTest
     @MethodSource("questions")
-    void haveAPointEachQuarterPercentToFiveAndEachPercentAfter(Asking asking) {
+    void areFinestWhereTheStrengthClimbsMost(Asking asking) {
         Curves curves = curves(asking);
         List<Double> percents = curves.percentStrong();
-        assertEquals(21 + 95, percents.size());
+        assertEquals(20 + 32 + 20 + 80 + 1, percents.size());
         for (int i = 0; i < percents.size(); i++) {
-            assertEquals(i <= 20 ? i * 0.25 : i - 15, percents.get(i));
+            assertEquals(
+                    i < 20 ? i * 0.1 : i < 52 ? 2 + (i - 20) * 0.25 : i < 72 ? 10 + (i - 52) * 0.5 : 20 + (i - 72),
+                    percents.get(i),
+                    1e-9);
         }
         for (List<Double> list : lists(curves)) {
             assertEquals(percents.size(), list.size());
@@ -97,7 +100,7 @@ class CurvesTest {
     // ln(% + 1) lies √((p + 1)(q + 1)) − 1, where a straight line has the mean.
     @ParameterizedTest
     @MethodSource("questions")
-    void straightLinesBetweenThePointsOfTheExpectedRfAreNearTheTruth(Asking asking) {
+    void straightLinesBetweenThePointsOfRfAreNearTheTruth(Asking asking) {
         Curves curves = curves(asking);
         List<Forecast> exact = midway(asking, curves.percentStrong());
         for (int i = 0; i < exact.size(); i++) {
@@ -105,7 +108,22 @@ class CurvesTest {
                 Curves.SpotCurve curve = curves.spots().get(spot.spot());
                 String at = spot.spot() + " at " + exact.get(i).percentStrong() + " %";
                 assertTrue(slip(curve.rf(), i, spot.rf()) <= BOUND, at + ": Rf " + slip(curve.rf(), i, spot.rf()));
+                assertTrue(slip(curve.low(), i, spot.low()) <= BOUND, at + ": low " + slip(curve.low(), i, spot.low()));
+                assertTrue(
+                        slip(curve.high(), i, spot.high()) <= BOUND,
+                        at + ": high " + slip(curve.high(), i, spot.high()));
             }
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("questions")
+    void straightLinesBetweenThePointsOfTheChanceAreNearTheTruth(Asking asking) {
+        Curves curves = curves(asking);
+        List<Forecast> exact = midway(asking, curves.percentStrong());
+        for (int i = 0; i < exact.size(); i++) {
+            double slip = slip(curves.chance(), i, exact.get(i).chance());
+            assertTrue(slip <= BOUND, "at " + exact.get(i).percentStrong() + " %: " + slip);
         }
     }
 }

@@ -44,7 +44,7 @@ class SolventDataTest {
                 .mapToInt(solvent -> CATALOGUE.values(solvent).size())
                 .sum();
         assertEquals(22, CATALOGUE.solvents().size());
-        assertEquals(355, values);
+        assertEquals(356, values);
         assertEquals(52, CATALOGUE.sources().size());
         assertEquals(42, CATALOGUE.gaps().size());
     }

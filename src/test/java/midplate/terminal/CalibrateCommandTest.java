@@ -123,9 +123,8 @@ class CalibrateCommandTest {
     @Test
     void aPlaceThatIsAFileIsSaid() throws IOException {
         Path file = Files.writeString(folder.resolve("taken"), "something");
-        assertEquals(1, run(table().toString(), "--out", file.toString()));
-        assertTrue(complained.toString().startsWith("A file could not be read or written: " + file));
-        assertTrue(complained.toString().contains("Check that the place exists and may be written to."));
+        assertEquals(2, run(table().toString(), "--out", file.toString()));
+        assertTrue(complained.toString().startsWith("--out " + file + " is a file; name a folder"));
         assertEquals("something", Files.readString(file), "left as it was");
         assertEquals("", said.toString());
     }

@@ -1,0 +1,68 @@
+package midplate.inference;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.util.List;
+import java.util.Map;
+import midplate.plate.Reading;
+import midplate.plate.Setting;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+/** Law: what is known does not depend on the order in which it was typed. */
+@DisplayName("The order of plates at one percentage")
+class OrderOfLikePlatesTest {
+    private static final double NEAR = 1e-12;
+    private static final List<String> SPOTS = List.of("A", "B", "C");
+
+    private static void assertSame(
+            Outlook one, List<String> oneSpots, Outlook other, List<String> otherSpots, double near) {
+        for (double percent : new double[] {0, 7, 20, 55}) {
+            assertEquals(
+                    one.chance(percent, List.of(0, 1, 2)),
+                    other.chance(percent, List.of(0, 1, 2)),
+                    near,
+                    percent + " %");
+            for (String spot : oneSpots) {
+                Outlook.Spot here = one.spot(oneSpots.indexOf(spot), percent);
+                Outlook.Spot there = other.spot(otherSpots.indexOf(spot), percent);
+                assertEquals(here.rf(), there.rf(), near, spot + " at " + percent + " %");
+                assertEquals(here.low(), there.low(), near);
+                assertEquals(here.high(), there.high(), near);
+                assertEquals(here.below(), there.below(), near);
+                assertEquals(here.above(), there.above(), near);
+            }
+        }
+    }
+
+    // Plates at one percentage that A and B would sort differently.
+    @ParameterizedTest
+    @EnumSource(Setting.class)
+    void ofSpotsDoesNotMatterWhereTwoPlatesAreAlike(Setting setting) {
+        List<PlateRun> runs = List.of(
+                Plates.run(Plates.ACETATE, 10, Map.of("A", 0.15, "B", 0.31, "C", 0.2)),
+                Plates.run(Plates.ACETATE, 10, Map.of("A", 0.11, "B", 0.35, "C", 0.2)));
+        List<String> turned = List.of("B", "A", "C");
+        assertSame(
+                Plates.outlook(Plates.ACETATE, setting, SPOTS, runs),
+                SPOTS,
+                Plates.outlook(Plates.ACETATE, setting, turned, runs),
+                turned,
+                NEAR);
+    }
+
+    // Plates that read the same numbers, once as a number and once as a bound.
+    @ParameterizedTest
+    @EnumSource(Setting.class)
+    void ofRunsDoesNotMatterWhereABoundEqualsANumber(Setting setting) {
+        PlateRun number = Plates.run(Plates.ACETATE, 10, Map.of("A", 0.05, "B", 0.3));
+        PlateRun bound = new PlateRun(Plates.ACETATE, 10, Map.of("A", Reading.atStart(0.05), "B", Reading.of(0.3)));
+        assertSame(
+                Plates.outlook(Plates.ACETATE, setting, SPOTS, List.of(number, bound)),
+                SPOTS,
+                Plates.outlook(Plates.ACETATE, setting, SPOTS, List.of(bound, number)),
+                SPOTS,
+                0);
+    }
+}
