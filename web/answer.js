@@ -8,7 +8,7 @@ import { published } from "./published.js";
 import { say } from "./texts.js";
 
 /** Of the cautions for every solvent, those for filling a jar. */
-const AT_THE_JAR = ["sheet-first", "hood"];
+const AT_THE_JAR = ["sheet-first", "hood", "vapours"];
 
 /** Notes that decide whether to pour at all: they stand beside the chance, the others under "To know". */
 const DECISIVE = [

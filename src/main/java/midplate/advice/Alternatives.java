@@ -15,7 +15,6 @@ import midplate.words.Message;
 
 /** What to do when one plate in this pair hardly works, ranked by chance: develop again, another pair, two plates. */
 final class Alternatives {
-    private static final int MOST_DEVELOPMENTS = 3;
     private static final int TOLD = 4;
     private static final double WORTH_CHANGING = 0.02;
 
@@ -36,12 +35,12 @@ final class Alternatives {
     /** Those that do better than a chance by more than 0.02, the best first. */
     List<Alternative> betterThan(double chance, UsedRuns runs, List<MeasuredPair> measured) {
         List<Alternative> all = new ArrayList<>();
-        for (int times = 2; times <= MOST_DEVELOPMENTS; times++) {
-            all.add(repeated(times));
-        }
+        Alternative twice = repeated(2);
+        Alternative thrice = repeated(3);
+        all.add(thrice.chance() > twice.chance() + WORTH_CHANGING ? thrice : twice);
         twoPlates().ifPresent(all::add);
         for (MeasuredPair other : measured) {
-            if (!other.id().equals(asked.id()) && models.isLinked(asked.id(), other.id())) {
+            if (!other.id().equals(asked.id()) && models.reaches(outlook.knowledge(), other.id())) {
                 all.add(otherPair(other, runs));
             }
         }

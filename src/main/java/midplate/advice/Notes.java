@@ -6,6 +6,8 @@ import java.util.Optional;
 import midplate.catalogue.LocalizationClass;
 import midplate.catalogue.MeasuredPair;
 import midplate.catalogue.SolventCatalogue;
+import midplate.catalogue.StrengthSeries;
+import midplate.chemistry.Sorbent;
 import midplate.inference.Outlook;
 import midplate.inference.PlateRun;
 import midplate.plate.Limit;
@@ -19,12 +21,16 @@ final class Notes {
     private static final double LIKELY = 0.5;
     private static final double NEAR_LINE = 0.05;
     private static final double COARSE = 0.1;
+    /** Within this two spots of one plate are not told apart [1]; common practice, no source. */
+    private static final double ALIKE = 0.015;
 
     private final Question question;
     private final MeasuredPair pair;
+    private final List<MeasuredPair> measured;
     private final SolventCatalogue catalogue;
 
-    Notes(Question question, MeasuredPair pair, SolventCatalogue catalogue) {
+    Notes(Question question, MeasuredPair pair, List<MeasuredPair> measured, SolventCatalogue catalogue) {
+        this.measured = measured;
         this.question = question;
         this.pair = pair;
         this.catalogue = catalogue;
@@ -35,14 +41,16 @@ final class Notes {
             RatioSearch.Found best,
             Forecast forecast,
             Pour pour,
-            List<PlateRun> plates,
+            UsedRuns runs,
             double chanceNoRatio) {
         List<Message> notes = new ArrayList<>();
         if (chanceNoRatio > LIKELY) {
             notes.add(Message.of("advice.no-ratio", "times", Reasons.times(chanceNoRatio)));
         }
         limitsOfSilica(outlook, forecast, notes);
-        uninformative(plates, notes);
+        uninformative(runs, notes);
+        lastPlateWorks(runs.own()).ifPresent(notes::add);
+        alike(runs.own(), notes);
         range(forecast.percentStrong(), notes);
         if (question.additive().isPresent()) {
             notes.add(Message.of(
@@ -86,7 +94,7 @@ final class Notes {
             }
             if (outlook.below(spot, outlook.knowledge().model().highestPercent()) > LIKELY) {
                 notes.add(Message.of(
-                        "advice.too-polar",
+                        isStrongest() ? "advice.too-polar-strongest" : "advice.too-polar",
                         "spot",
                         name,
                         "strong",
@@ -97,22 +105,79 @@ final class Notes {
         }
     }
 
+    /** Whether no measured pair has a stronger strong solvent than this one. */
+    private boolean isStrongest() {
+        return measured.stream().noneMatch(other -> strength(other) > strength(pair));
+    }
+
+    private double strength(MeasuredPair of) {
+        return catalogue
+                .strength(of.strong(), Sorbent.SILICA, StrengthSeries.NEWER)
+                .orElse(0.0);
+    }
+
     /** Spots that were only ever seen at a line. */
-    private void uninformative(List<PlateRun> plates, List<Message> notes) {
+    private void uninformative(UsedRuns runs, List<Message> notes) {
         for (String spot : question.spots()) {
-            List<Reading> readings = plates.stream()
+            if (runs.others().stream().anyMatch(plate -> plate.readings().containsKey(spot))) {
+                continue;
+            }
+            List<Reading> readings = runs.own().stream()
                     .filter(plate -> plate.readings().containsKey(spot))
                     .map(plate -> plate.readings().get(spot))
                     .toList();
             if (readings.isEmpty()) {
-                notes.add(
-                        Message.of(plates.isEmpty() ? "advice.spot-unread-first" : "advice.spot-unread", "spot", spot));
+                notes.add(Message.of(
+                        runs.own().isEmpty() ? "advice.spot-unread-first" : "advice.spot-unread", "spot", spot));
             } else if (readings.stream().allMatch(Notes::isAtStart)) {
                 notes.add(Message.of("advice.only-baseline", "spot", spot));
             } else if (readings.stream().allMatch(Notes::isAtFront)) {
                 notes.add(Message.of("advice.only-front", "spot", spot));
             }
         }
+    }
+
+    /** The last plate, when it has every spot in the window already. */
+    private Optional<Message> lastPlateWorks(List<PlateRun> plates) {
+        if (plates.isEmpty()) {
+            return Optional.empty();
+        }
+        PlateRun last = plates.get(plates.size() - 1);
+        boolean works = question.spots().stream().allMatch(spot -> {
+            Reading reading = last.readings().get(spot);
+            return reading != null
+                    && reading.limit() == Limit.NONE
+                    && question.window().holds(reading.rf());
+        });
+        return works
+                ? Optional.of(Message.of("advice.last-plate-works", "percent", Digits.percent(last.percent())))
+                : Optional.empty();
+    }
+
+    /** Spots that read the same wherever both were read. */
+    private void alike(List<PlateRun> plates, List<Message> notes) {
+        for (int i = 0; i < question.spots().size(); i++) {
+            for (int j = i + 1; j < question.spots().size(); j++) {
+                String one = question.spots().get(i);
+                String other = question.spots().get(j);
+                List<PlateRun> both = plates.stream()
+                        .filter(plate -> plate.readings().keySet().containsAll(List.of(one, other)))
+                        .toList();
+                if (!both.isEmpty() && both.stream().allMatch(plate -> isAlike(plate, one, other))) {
+                    notes.add(Message.of("advice.may-be-one", "one", one, "other", other));
+                }
+            }
+        }
+    }
+
+    private static boolean isAlike(PlateRun plate, String one, String other) {
+        Reading here = plate.readings().get(one);
+        Reading there = plate.readings().get(other);
+        return here != null
+                && there != null
+                && here.limit() == Limit.NONE
+                && there.limit() == Limit.NONE
+                && Math.abs(here.rf() - there.rf()) < ALIKE;
     }
 
     private static boolean isAtStart(Reading reading) {
@@ -137,7 +202,8 @@ final class Notes {
                     "strong",
                     question.strong().name()));
         }
-        if (percent < pair.trustedFrom() || percent > pair.trustedTo()) {
+        if (percent < pair.trustedFrom() - PourableRatios.PRINTED
+                || percent > pair.trustedTo() + PourableRatios.PRINTED) {
             notes.add(Message.of(
                     "advice.untrusted-range",
                     "percent",

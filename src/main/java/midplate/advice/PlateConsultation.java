@@ -80,7 +80,7 @@ final class PlateConsultation implements Consultation {
                 best.percent(),
                 best.chance(),
                 pour,
-                new Reasons(question, forecast, best, outlook.knowledge()).all(runs.own(), gap, pair.compounds()),
+                new Reasons(question, forecast, best, outlook.knowledge()).all(runs, gap, pair.compounds()),
                 notes(best, forecast, pour, noRatio),
                 noRatio,
                 instead);
@@ -103,7 +103,7 @@ final class PlateConsultation implements Consultation {
     private List<Message> notes(RatioSearch.Found best, Forecast forecast, Pour pour, double noRatio) {
         Set<Message> notes = new LinkedHashSet<>(Contradictions.in(
                 runs.own(), question.spots(), outlook.knowledge().model(), question.setting()));
-        notes.addAll(new Notes(question, pair, catalogue).all(outlook, best, forecast, pour, runs.own(), noRatio));
+        notes.addAll(new Notes(question, pair, measured, catalogue).all(outlook, best, forecast, pour, runs, noRatio));
         notes.addAll(standIns);
         notes.addAll(runs.notes());
         return List.copyOf(notes);

@@ -17,10 +17,14 @@ final class PourableRatios {
 
     private PourableRatios() {}
 
-    /** Those between two shares of the strong solvent [% v/v], both included; at least one. */
+    /** Shares are printed to two decimals: 9.09 % is 10 : 1. */
+    static final double PRINTED = 0.01;
+
+    /** Those between two shares of the strong solvent [% v/v], both included. */
     static List<Ratio> between(double lowPercent, double highPercent) {
         return ALL.stream()
-                .filter(ratio -> ratio.percentStrong() >= lowPercent && ratio.percentStrong() <= highPercent + 1e-9)
+                .filter(ratio ->
+                        ratio.percentStrong() >= lowPercent - PRINTED && ratio.percentStrong() <= highPercent + PRINTED)
                 .toList();
     }
 }

@@ -13,11 +13,12 @@ import midplate.inference.PossibleSamples;
  * <p>The best chance that every spot reads inside the window counts first. Among shares whose chance is within 0.02 of the
  * best, the spots' separation decides: the largest expected smallest resolution between neighbours; one spot alone should
  * come nearest to Rf 0.4. Where the best chance is itself small, 0.02 would let anything through; then a share must also
- * keep nine tenths of it.
+ * keep nine tenths of it. Where even the best is below 0.02, the number of spots to expect inside decides.
  */
 final class RatioSearch {
     private static final double AS_GOOD = 0.02;
     private static final double KEPT = 0.9;
+    private static final double HOPELESS = 0.02;
     private static final double FAVOURITE_RF = 0.4;
     private static final double FINE_TO = 10;
     private static final double FINE = 0.25;
@@ -98,7 +99,7 @@ final class RatioSearch {
                 most = Math.max(most, chances[i]);
             }
         }
-        double near = Math.min(most - NEAR, NEAR_SHARE * most);
+        double near = most < HOPELESS ? 0 : Math.min(most - NEAR, NEAR_SHARE * most);
         List<Double> kept = new ArrayList<>();
         for (int i = 0; i < chances.length; i++) {
             int before = i - i % STRIDE;
@@ -119,12 +120,12 @@ final class RatioSearch {
             all.add(found);
             most = Math.max(most, found.chance());
         }
-        double least = Math.max(most - AS_GOOD, KEPT * most);
+        double least = most < HOPELESS ? 0 : Math.max(most - AS_GOOD, KEPT * most);
         Found best = all.get(0);
         double bestWorth = Double.NEGATIVE_INFINITY;
         for (Found found : all) {
             if (found.chance() >= least) {
-                double worth = worth(found.percent());
+                double worth = worth(found.percent(), most);
                 if (worth > bestWorth) {
                     bestWorth = worth;
                     best = found;
@@ -159,7 +160,12 @@ final class RatioSearch {
         return found;
     }
 
-    private double worth(double percent) {
+    private double worth(double percent, double most) {
+        if (most < HOPELESS) {
+            return spots.stream()
+                    .mapToDouble(spot -> outlook.chance(percent, List.of(spot)))
+                    .sum();
+        }
         if (spots.size() == 1) {
             return -Math.abs(outlook.rf(spots.get(0), percent) - FAVOURITE_RF);
         }

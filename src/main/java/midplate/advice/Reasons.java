@@ -31,13 +31,16 @@ final class Reasons {
     }
 
     /** All reasons, the most important first. */
-    List<Message> all(List<PlateRun> plates, double smallestGap, int compounds) {
+    List<Message> all(UsedRuns runs, double smallestGap, int compounds) {
         List<Message> reasons = new ArrayList<>();
         reasons.add(limit());
-        reasons.add(
-                plates.isEmpty()
-                        ? Message.of("advice.why-no-plate", "compounds", compounds)
-                        : step(plates.get(plates.size() - 1)));
+        if (!runs.own().isEmpty()) {
+            reasons.add(step(runs.own().get(runs.own().size() - 1)));
+        } else if (runs.others().isEmpty()) {
+            reasons.add(Message.of("advice.why-no-plate", "compounds", compounds));
+        } else {
+            reasons.add(Message.of("advice.why-other-pair"));
+        }
         neighbours(smallestGap).ifPresent(reasons::add);
         rounding().ifPresent(reasons::add);
         return reasons;

@@ -59,7 +59,9 @@ public record MeasuredPairs(List<MeasuredPair> pairs, List<PairLink> links) {
                     link.number("intercept", -FAR, FAR),
                     link.number("slope", -FAR, FAR),
                     link.number("deviation", 1e-6, FAR),
-                    link.count("compounds")));
+                    link.count("compounds"),
+                    link.number("lowest", -FAR, FAR),
+                    link.number("highest", -FAR, FAR)));
         }
         return new MeasuredPairs(pairs, links);
     }

@@ -51,6 +51,8 @@ public final class CalibrationFiles {
         node.put("slope", rounded(link.slope()));
         node.put("deviation", rounded(link.deviation()));
         node.put("compounds", link.compounds());
+        node.put("lowest", rounded(link.lowest()));
+        node.put("highest", rounded(link.highest()));
         return node;
     }
 

@@ -27,8 +27,9 @@ final class LinkedPair {
         return link.from();
     }
 
-    double deviation() {
-        return link.deviation();
+    /** Whether the line may be used at a c [ln units]. */
+    boolean reaches(double c) {
+        return link.reaches(c);
     }
 
     boolean joins(String from, String to) {

@@ -14,6 +14,7 @@ import midplate.catalogue.MeasuredPairs;
 import midplate.catalogue.PairLink;
 import midplate.catalogue.SolventCatalogue;
 import midplate.chemistry.Sorbent;
+import org.apache.commons.math3.stat.StatUtils;
 import org.apache.commons.math3.stat.regression.SimpleRegression;
 
 /** Fits every pair with open measurements, and the links between them. */
@@ -24,6 +25,8 @@ public final class PairCalibration {
     private static final int FEWEST_SHARES = 3;
     private static final int FEWEST_SERIES = 5;
     private static final int FEWEST_COMMON = 5;
+    /** Outside the middle 96 of 100 compounds a line between two pairs is not used. */
+    private static final double OUTER_PERCENT = 2;
     /** No line is known better than this, however well a few compounds agree [ln units]. */
     private static final double LEAST_DEVIATION = 0.05;
 
@@ -152,10 +155,12 @@ public final class PairCalibration {
 
     private static Optional<PairLink> link(String from, Map<Series, Double> fromC, String to, Map<Series, Double> toC) {
         SimpleRegression line = new SimpleRegression();
+        List<Double> common = new ArrayList<>();
         for (Map.Entry<Series, Double> entry : new TreeMap<>(fromC).entrySet()) {
             Double c = toC.get(entry.getKey());
             if (c != null) {
                 line.addData(entry.getValue(), c);
+                common.add(entry.getValue());
             }
         }
         if (line.getN() < FEWEST_COMMON) {
@@ -167,7 +172,13 @@ public final class PairCalibration {
                 line.getIntercept(),
                 line.getSlope(),
                 Math.max(LEAST_DEVIATION, Math.sqrt(line.getMeanSquareError())),
-                (int) line.getN()));
+                common.size(),
+                StatUtils.percentile(array(common), OUTER_PERCENT),
+                StatUtils.percentile(array(common), 100 - OUTER_PERCENT)));
+    }
+
+    private static double[] array(List<Double> values) {
+        return values.stream().mapToDouble(Double::doubleValue).toArray();
     }
 
     private static List<Double> list(double[] values) {

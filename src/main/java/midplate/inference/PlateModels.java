@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.IntStream;
 import midplate.catalogue.MeasuredPair;
 import midplate.catalogue.PairLink;
 import midplate.plate.Reading;
@@ -66,6 +67,17 @@ public final class PlateModels {
     }
 
     /**
+     * Whether what is known of all spots in one pair lies where the line to another pair was fitted; beyond it nothing is
+     * known of that pair, and no chance in it means anything.
+     */
+    public boolean reaches(Knowledge knowledge, String to) {
+        return links.stream()
+                .filter(link -> link.joins(knowledge.model().id(), to))
+                .anyMatch(link ->
+                        IntStream.range(0, knowledge.spots()).allMatch(spot -> link.reaches(knowledge.meanC(spot))));
+    }
+
+    /**
      * What the plates say about the spots in a pair. Readings in that pair are taken whole; of the other pairs that one
      * counts whose readings of the spot leave the narrowest spread.
      *
@@ -121,12 +133,13 @@ public final class PlateModels {
         for (LinkedPair link : links) {
             List<Trial> trials = link.joins(link.from(), pair) ? trials(spot, of(link.from(), runs)) : List.of();
             if (!trials.isEmpty()) {
-                TraitPrior prior = link.prior(SpotEvidence.of(
+                TraitCloud cloud = SpotEvidence.of(
                                 model(link.from()),
                                 scatter.unshared(),
                                 trials.stream().sorted(Trial.BY_CONTENT).toList(),
                                 model(link.from()).prior())
-                        .cloud());
+                        .cloud();
+                TraitPrior prior = link.prior(cloud);
                 if (prior.varianceC() < least) {
                     least = prior.varianceC();
                     narrowest = prior;

@@ -75,7 +75,10 @@ public final class AdviseCommand implements Callable<Integer> {
             description = "The Rf between which every spot should lie; 0.2-0.8 if not said.")
     private @Nullable String window;
 
-    @Option(names = "--additive", paramLabel = "TEXT", description = "What else will be in the eluent.")
+    @Option(
+            names = "--additive",
+            paramLabel = "TEXT",
+            description = "What else is in the eluent, on these plates and the next.")
     private @Nullable String additive;
 
     @Option(names = "--amount", paramLabel = "ML", description = "Millilitres of eluent wanted; 10 if not said.")
@@ -125,6 +128,9 @@ public final class AdviseCommand implements Callable<Integer> {
             RunText run = RunText.of(text);
             names.addAll(run.rf().keySet());
             request.withRun(run.percentStrong(), run.rf());
+            if (additive != null) {
+                request.withRunField("additive", additive);
+            }
         }
         if (names.isEmpty()) {
             throw new Nonsense(

@@ -2,6 +2,7 @@ package midplate.terminal;
 
 import java.io.PrintWriter;
 import java.util.List;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import midplate.advice.Advice;
 import midplate.advice.Alternative;
@@ -9,6 +10,7 @@ import midplate.advice.Pour;
 import midplate.advice.Question;
 import midplate.advice.SpotForecast;
 import midplate.catalogue.Caution;
+import midplate.catalogue.Hazard;
 import midplate.wire.Answered;
 import midplate.wire.ChanceWords;
 import midplate.wire.Exchange;
@@ -18,7 +20,7 @@ import midplate.words.Texts;
 /** An advice in words, as one chemist says it to another: what to pour, how sure, what will be seen, why, what to mind. */
 final class SpokenAdvice {
     /** Of the cautions for every solvent, those for filling a jar. */
-    private static final List<String> AT_THE_JAR = List.of("sheet-first", "hood");
+    private static final List<String> AT_THE_JAR = List.of("sheet-first", "hood", "vapours");
 
     private final Exchange exchange;
     private final Provenance provenance;
@@ -61,7 +63,7 @@ final class SpokenAdvice {
         section(out, "terminal.why", advice.why().stream().map(texts::render));
         section(out, "terminal.notes", answered.notes().stream().map(note -> say(note.message())));
         section(out, "terminal.alternatives", advice.alternatives().stream().map(this::alternative));
-        section(out, "terminal.cautions", cautions());
+        section(out, "terminal.cautions", Stream.concat(cautions(), hazards()));
         section(out, "terminal.from", provenance.of(question).stream());
     }
 
@@ -138,6 +140,21 @@ final class SpokenAdvice {
                 .flatMap(list -> list)
                 .map(Caution::text)
                 .distinct();
+    }
+
+    /** The hazard statements of the two solvents, by their codes. */
+    private Stream<String> hazards() {
+        return Stream.of(question.weak(), question.strong())
+                .map(solvent -> Message.of(
+                        "terminal.hazards",
+                        "solvent",
+                        solvent.name(),
+                        "codes",
+                        exchange.catalogue().hazards(solvent).stream()
+                                .map(Hazard::code)
+                                .distinct()
+                                .collect(Collectors.joining(", "))))
+                .map(this::say);
     }
 
     private String say(Message message) {

@@ -64,6 +64,13 @@ public final class RequestText {
         return this;
     }
 
+    /** With another field in the last run. */
+    public RequestText withRunField(String field, String value) {
+        ArrayNode runs = list("runs");
+        ((ObjectNode) runs.get(runs.size() - 1)).put(field, value);
+        return this;
+    }
+
     private ArrayNode list(String field) {
         return request.has(field) ? (ArrayNode) request.get(field) : request.putArray(field);
     }

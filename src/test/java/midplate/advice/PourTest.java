@@ -145,6 +145,7 @@ class PourTest {
                     ratio.toString());
         }
         assertEquals(100, before);
-        assertTrue(PourableRatios.between(0, 9.09).stream().allMatch(ratio -> ratio.percentStrong() <= 9.09));
+        assertTrue(PourableRatios.between(0, 9.09).stream().allMatch(ratio -> ratio.percentStrong() <= 9.1));
+        assertTrue(PourableRatios.between(0, 9.09).contains(new Ratio(10, 1)), "9.09 % as printed is 10 : 1");
     }
 }
