@@ -14,7 +14,7 @@ public final class Outlook {
     private static final int RF_BINS = 250;
     private static final double TAIL = 0.05;
     private static final double QUANTILE_STEP = 0.002;
-    private static final double NO_WEIGHT = 1e-6;
+    private static final double NO_WEIGHT = 1e-5;
 
     private final Knowledge knowledge;
     private final WindowChances window;

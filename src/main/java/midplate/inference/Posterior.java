@@ -80,6 +80,11 @@ final class Posterior {
         return new Posterior(keptC, keptS, keptPrior);
     }
 
+    /** The nodes with their prior as weights. */
+    TraitCloud priorCloud() {
+        return new TraitCloud(c, s, TraitPrior.normalized(prior.clone()));
+    }
+
     /** The nodes that matter, with normalized weights. */
     TraitCloud cloud(Weighed weighed) {
         int[] kept = kept(weighed.weights());

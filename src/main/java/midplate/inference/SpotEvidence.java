@@ -6,12 +6,15 @@ import java.util.List;
 
 /** The readings of one spot, ready to be weighed under any errors of the plates. */
 final class SpotEvidence {
+    private final TraitPrior prior;
     private final Posterior posterior;
     private final List<Trial> trials;
     private final List<double[]> likelihoods;
     private final double[] strengths;
 
-    private SpotEvidence(Posterior posterior, List<Trial> trials, List<double[]> likelihoods, double[] strengths) {
+    private SpotEvidence(
+            TraitPrior prior, Posterior posterior, List<Trial> trials, List<double[]> likelihoods, double[] strengths) {
+        this.prior = prior;
         this.posterior = posterior;
         this.trials = trials;
         this.likelihoods = likelihoods;
@@ -29,7 +32,7 @@ final class SpotEvidence {
         if (scatter.isShared() && !trials.isEmpty()) {
             all = all.lightened(widest(all, scatter, likelihoods, strengths));
         }
-        return new SpotEvidence(all, trials, likelihoods, strengths);
+        return new SpotEvidence(prior, all, trials, likelihoods, strengths);
     }
 
     /** Weights that are large wherever any error of the plates may put them. */
@@ -54,6 +57,9 @@ final class SpotEvidence {
 
     /** What is known when no plate had an error of its own. */
     TraitCloud cloud() {
+        if (trials.isEmpty()) {
+            return prior.cloud();
+        }
         return posterior.cloud(posterior.weigh(likelihoods, strengths, new double[strengths.length]));
     }
 

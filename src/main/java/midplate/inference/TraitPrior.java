@@ -1,12 +1,17 @@
 package midplate.inference;
 
 import midplate.catalogue.MeasuredPair;
+import org.jspecify.annotations.Nullable;
 
 /** How likely each pair of traits on a {@link TraitGrid} is before anything was read; the weights sum to 1. */
 final class TraitPrior {
+    private static final int ENOUGH = 1500;
+
     private final TraitGrid grid;
     private final double[] weights;
     private final Posterior nodes;
+    /** The same whoever works it out, so it does not matter if two threads do. */
+    private volatile @Nullable TraitCloud cloud;
 
     private TraitPrior(TraitGrid grid, double[] weights) {
         this.grid = grid;
@@ -102,6 +107,16 @@ final class TraitPrior {
             square += weights[node] * grid.c(node) * grid.c(node);
         }
         return square - mean * mean;
+    }
+
+    /** What is known of a spot that was not read: points of equal weight, worked out when first asked for. */
+    TraitCloud cloud() {
+        TraitCloud known = cloud;
+        if (known == null) {
+            known = nodes.priorCloud().thinned(ENOUGH, 0.5);
+            cloud = known;
+        }
+        return known;
     }
 
     /** The nodes that matter, ready to be weighed. */
