@@ -82,7 +82,7 @@ final class Posterior {
 
     /** The nodes with their prior as weights. */
     TraitCloud priorCloud() {
-        return new TraitCloud(c, s, TraitPrior.normalized(prior.clone()));
+        return new TraitCloud(c, s, TraitPrior.normalized(prior.clone())).merged(ENOUGH);
     }
 
     /** The nodes that matter, with normalized weights. */

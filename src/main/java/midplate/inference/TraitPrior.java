@@ -5,8 +5,6 @@ import org.jspecify.annotations.Nullable;
 
 /** How likely each pair of traits on a {@link TraitGrid} is before anything was read; the weights sum to 1. */
 final class TraitPrior {
-    private static final int ENOUGH = 1500;
-
     private final TraitGrid grid;
     private final double[] weights;
     private final Posterior nodes;
@@ -109,11 +107,11 @@ final class TraitPrior {
         return square - mean * mean;
     }
 
-    /** What is known of a spot that was not read: points of equal weight, worked out when first asked for. */
+    /** What is known of a spot that was not read, worked out when first asked for. */
     TraitCloud cloud() {
         TraitCloud known = cloud;
         if (known == null) {
-            known = nodes.priorCloud().thinned(ENOUGH, 0.5);
+            known = nodes.priorCloud();
             cloud = known;
         }
         return known;
