@@ -199,11 +199,15 @@ final class JsonText {
         return rest.length() <= CONTEXT ? rest : rest.substring(0, CONTEXT) + "…";
     }
 
+    /** What the parser says of the text, without what it says of its own settings and insides. */
     private static String firstLine(@Nullable String message) {
         if (message == null) {
             return "";
         }
-        int end = message.indexOf('\n');
-        return end < 0 ? message : message.substring(0, end);
+        return message.lines()
+                .findFirst()
+                .orElse("")
+                .replaceFirst(" \\(start marker at.*", "")
+                .replaceFirst(": enable `.*", "");
     }
 }

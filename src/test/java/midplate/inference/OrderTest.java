@@ -86,4 +86,34 @@ class OrderTest {
             assertSame(first, SPOTS, Plates.outlook(Plates.ACETATE, setting, spots, RUNS), spots, NEAR);
         }
     }
+
+    // Plates at one percentage that A and B would sort differently.
+    @ParameterizedTest
+    @EnumSource(Setting.class)
+    void ofSpotsDoesNotMatterWhereTwoPlatesAreAlike(Setting setting) {
+        List<PlateRun> runs = List.of(
+                Plates.run(Plates.ACETATE, 10, Map.of("A", 0.15, "B", 0.31, "C", 0.2)),
+                Plates.run(Plates.ACETATE, 10, Map.of("A", 0.11, "B", 0.35, "C", 0.2)));
+        List<String> turned = List.of("B", "A", "C");
+        assertSame(
+                Plates.outlook(Plates.ACETATE, setting, SPOTS, runs),
+                SPOTS,
+                Plates.outlook(Plates.ACETATE, setting, turned, runs),
+                turned,
+                NEAR);
+    }
+
+    // Plates that read the same numbers, once as a number and once as a bound.
+    @ParameterizedTest
+    @EnumSource(Setting.class)
+    void ofRunsDoesNotMatterWhereABoundEqualsANumber(Setting setting) {
+        PlateRun number = Plates.run(Plates.ACETATE, 10, Map.of("A", 0.05, "B", 0.3));
+        PlateRun bound = new PlateRun(Plates.ACETATE, 10, Map.of("A", Reading.atStart(0.05), "B", Reading.of(0.3)));
+        assertSame(
+                Plates.outlook(Plates.ACETATE, setting, SPOTS, List.of(number, bound)),
+                SPOTS,
+                Plates.outlook(Plates.ACETATE, setting, SPOTS, List.of(bound, number)),
+                SPOTS,
+                0);
+    }
 }
