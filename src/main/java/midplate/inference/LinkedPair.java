@@ -32,6 +32,11 @@ final class LinkedPair {
         return link.reaches(c);
     }
 
+    /** Whether it says something about a pair. */
+    boolean leadsTo(String to) {
+        return link.to().equals(to);
+    }
+
     boolean joins(String from, String to) {
         return link.from().equals(from) && link.to().equals(to);
     }

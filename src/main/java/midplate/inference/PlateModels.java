@@ -131,7 +131,7 @@ public final class PlateModels {
         TraitPrior narrowest = model(pair).prior();
         double least = Double.POSITIVE_INFINITY;
         for (LinkedPair link : links) {
-            List<Trial> trials = link.joins(link.from(), pair) ? trials(spot, of(link.from(), runs)) : List.of();
+            List<Trial> trials = link.leadsTo(pair) ? trials(spot, of(link.from(), runs)) : List.of();
             if (!trials.isEmpty()) {
                 TraitCloud cloud = SpotEvidence.of(
                                 model(link.from()),
@@ -173,9 +173,10 @@ public final class PlateModels {
             return known;
         }
         WindowChances made = WindowChances.of(model(pair), PlateScatter.of(setting), low, high);
-        if (windows.size() < MOST_WINDOWS) {
-            windows.put(key, made);
+        if (windows.size() >= MOST_WINDOWS) {
+            windows.clear();
         }
+        windows.put(key, made);
         return made;
     }
 
