@@ -30,7 +30,7 @@ public final class BatchCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Exchange exchange = calibration == null ? Exchange.builtIn() : Exchange.calibrated(calibration);
+        Exchange exchange = Exchange.of(calibration);
         Batch batch = new Batch(exchange, spec.commandLine().getErr());
         // the bare descriptors: a PrintStream would hide that writing failed
         return batch.run(new FileInputStream(FileDescriptor.in), new FileOutputStream(FileDescriptor.out));

@@ -21,14 +21,10 @@ public final class Noise {
     /** Γ(3)/(√(5π)·Γ(5/2)), the height of the density at 0. */
     private static final double PEAK = 8 / (3 * Math.PI * ROOT5);
 
-    private final double[] percents;
-    private final double[] scales;
     private final double leftAtLines;
     private final MonotoneCubic scale;
 
     private Noise(double[] percents, double[] scales, double leftAtLines) {
-        this.percents = percents;
-        this.scales = scales;
         this.leftAtLines = leftAtLines;
         this.scale =
                 MonotoneCubic.through(Arrays.stream(percents).map(Math::log1p).toArray(), scales);
@@ -50,22 +46,7 @@ public final class Noise {
                 throw new IllegalArgumentException("scale " + each + "; allowed above 0");
             }
         }
-        return new Noise(percents.clone(), scales.clone(), leftAtLines);
-    }
-
-    /** σ₀ at the measured ratios [1]. */
-    double[] scales() {
-        return scales.clone();
-    }
-
-    /** The measured ratios [% v/v]. */
-    double[] percents() {
-        return percents.clone();
-    }
-
-    /** a [1]. */
-    double leftAtLines() {
-        return leftAtLines;
+        return new Noise(percents, scales, leftAtLines);
     }
 
     /** σ₀ [1] at that share: the scale in the middle of the plate. */

@@ -60,26 +60,6 @@ public final class PairModel {
                 percents[percents.length - 1]);
     }
 
-    /**
-     * A model in which all compounds have the same area and nothing is known of c but a wide normal spread: what a published
-     * strength law says without calibration.
-     *
-     * @param id a name
-     * @param strength G over the share of the strong solvent [ln units]
-     * @param noise one σ for all readings [1]
-     * @param deviation standard deviation of c [ln units]
-     */
-    public static PairModel oneArea(String id, StrengthCurve strength, double noise, double deviation) {
-        return new PairModel(
-                id,
-                strength,
-                Noise.of(new double[] {0, 100}, new double[] {noise, noise}, 1),
-                Stretch.NONE,
-                TraitPrior.oneArea(deviation),
-                0,
-                100);
-    }
-
     /** The curve through measured points, straight in ln(p + 1) above the last. */
     static StrengthCurve measured(double[] percents, double[] strength) {
         double[] x = Arrays.stream(percents).map(Math::log1p).toArray();
@@ -157,7 +137,7 @@ public final class PairModel {
 
     /** A strength curve: the share of the strong solvent [% v/v] to G [ln units], never falling. */
     @FunctionalInterface
-    public interface StrengthCurve {
+    interface StrengthCurve {
         /** G at that share [ln units]. */
         double at(double percent);
     }

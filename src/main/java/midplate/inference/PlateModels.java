@@ -46,19 +46,9 @@ public final class PlateModels {
         return new PlateModels(models, linked);
     }
 
-    /** One model by itself. */
-    public static PlateModels ofOne(PairModel model) {
-        return new PlateModels(Map.of(model.id(), model), List.of());
-    }
-
     /** The model of that id; empty when the pair was not measured. */
     public Optional<PairModel> find(String pair) {
         return Optional.ofNullable(models.get(pair));
-    }
-
-    /** The ids of all pairs, in the order of the files. */
-    public List<String> ids() {
-        return List.copyOf(models.keySet());
     }
 
     /** Whether readings in one pair say something about another. */

@@ -12,7 +12,6 @@ package midplate.inference;
  * @param front ε₁ [1]
  */
 record Stretch(double start, double front) {
-    static final Stretch NONE = new Stretch(0, 0);
     static final double MOST = 0.2;
 
     Stretch {

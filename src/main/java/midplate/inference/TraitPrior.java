@@ -59,17 +59,6 @@ final class TraitPrior {
         return sAtC;
     }
 
-    /** One area for all compounds, c normal around 0 with that deviation [ln units]. */
-    static TraitPrior oneArea(double deviation) {
-        TraitGrid grid = TraitGrid.ONE_AREA;
-        double[] weights = new double[grid.size()];
-        for (int node = 0; node < weights.length; node++) {
-            double z = grid.c(node) / deviation;
-            weights[node] = Math.exp(-0.5 * z * z);
-        }
-        return new TraitPrior(grid, normalized(weights));
-    }
-
     /** The fitted density of c between its nodes, straight lines in between, 0 beyond. */
     private static double density(MeasuredPair.Traits traits, double c) {
         double place = (c - traits.cFrom()) / traits.cStep();

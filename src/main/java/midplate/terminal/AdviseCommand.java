@@ -99,7 +99,7 @@ public final class AdviseCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         String request = request().toString();
-        Exchange exchange = calibration == null ? Exchange.builtIn() : Exchange.calibrated(calibration);
+        Exchange exchange = Exchange.of(calibration);
         Answered answered = exchange.advice(request, Setting.BENCH);
         if (json) {
             spec.commandLine().getOut().println(answered.json());

@@ -52,7 +52,7 @@ public final class ServeCommand implements Callable<Integer> {
     public Integer call() throws InterruptedException {
         check();
         PrintWriter out = spec.commandLine().getOut();
-        Exchange exchange = calibration == null ? Exchange.builtIn() : Exchange.calibrated(calibration);
+        Exchange exchange = Exchange.of(calibration);
         PageServer server = web == null ? PageServer.of(exchange, port) : PageServer.of(exchange, port, web);
         try {
             server.start();

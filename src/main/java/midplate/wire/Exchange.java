@@ -23,6 +23,7 @@ import midplate.plate.Setting;
 import midplate.words.Message;
 import midplate.words.Refusal;
 import midplate.words.Texts;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Takes requests in JSON and gives answers in JSON, the same for every door. Immutable and safe to share between threads.
@@ -59,8 +60,11 @@ public final class Exchange {
         return by(catalogue, Adviser.builtIn(catalogue));
     }
 
-    /** With the solvents packed with the program and the curves in a folder. */
-    public static Exchange calibrated(Path curves) {
+    /** With the solvents packed with the program, and the curves in a folder if one is named. */
+    public static Exchange of(@Nullable Path curves) {
+        if (curves == null) {
+            return builtIn();
+        }
         SolventCatalogue catalogue = SolventCatalogue.builtIn();
         return by(catalogue, Adviser.of(catalogue, curves));
     }

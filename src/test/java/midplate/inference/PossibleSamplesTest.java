@@ -20,10 +20,33 @@ import org.junit.jupiter.params.provider.CsvSource;
 @DisplayName("Possible samples")
 class PossibleSamplesTest {
     private static final double HALF_WINDOW = Math.log(4);
-    private static final PairModel MODEL = PairModel.oneArea("line", percent -> percent, 0.02, 3);
+    private static final PairModel MODEL =
+            PairModel.of(logistic(Plates.CURVES.pairs().get(0)));
     /** Only the spread of s is taken from it, and the grid has one s. */
     private static final MeasuredPair.Traits TRAITS =
             new MeasuredPair.Traits(-12, 0.08, List.of(0.5, 0.5), 1, 0, 0, 0.1);
+
+    /** A pair in which Rf is 1/(1 + e^(−η)) without a stretch; its curve and noise are not asked for. */
+    private static MeasuredPair logistic(MeasuredPair pair) {
+        return new MeasuredPair(
+                pair.sorbent(),
+                pair.weak(),
+                pair.strong(),
+                pair.trustedFrom(),
+                pair.trustedTo(),
+                pair.percentStrong(),
+                pair.strength(),
+                pair.strengthError(),
+                pair.noiseScale(),
+                pair.noiseLeftAtLines(),
+                0,
+                0,
+                pair.prior(),
+                pair.compounds(),
+                pair.readings(),
+                pair.residual(),
+                pair.provenance());
+    }
 
     /** Each c of a spot equally likely. */
     private static TraitPrior spot(double... c) {

@@ -57,7 +57,7 @@ class StretchTest {
     @Test
     void withoutStretchItIsTheLogisticCurve() {
         for (double eta = -20; eta <= 20; eta += 0.5) {
-            assertEquals(logistic(eta), Stretch.NONE.rf(logistic(eta)));
+            assertEquals(logistic(eta), new Stretch(0, 0).rf(logistic(eta)));
         }
     }
 
