@@ -27,5 +27,5 @@ function work(sources, key) {
   const found = sources.sources.find((/** @type {any} */ one) => one.key === key);
   if (!found) return [key];
   const address = found.address;
-  return [found.citation, ...(address ? [" ", make("span", { class: "address" }, address)] : [])];
+  return [make("span", { lang: "en" }, found.citation), ...(address ? [" ", make("span", { class: "address" }, address)] : [])];
 }

@@ -1,21 +1,38 @@
 // @ts-check
-/** Makes elements from data; text is always text, never markup. */
+/**
+ * Makes elements from data, and brings what is shown in line with what was made. Text is always text, never markup.
+ *
+ * A view makes its elements anew after every change; `patch` keeps those that are already there, so that focus, caret,
+ * scrolling and a finger on a spot outlive the change.
+ */
 
 const SVG = "http://www.w3.org/2000/svg";
 
-/** @typedef {Record<string, string | number | boolean | undefined>} Attributes */
+/** @typedef {string | number | boolean | undefined | ((event: any) => void)} Value */
+/** @typedef {Record<string, Value>} Attributes a function under "onclick" and the like handles that event */
+/** @typedef {Node | string | undefined | false | (Node | string | undefined | false)[]} Child */
 
-/**
- * @param {Element} element
- * @param {Attributes} attributes
- * @param {(Node | string)[]} children
- */
+/** The handlers of each element by event; they move on to the element that is kept. @type {WeakMap<Element, Map<string, (event: any) => void>>} */
+const handlers = new WeakMap();
+
+/** @param {Event} event */
+function handle(event) {
+  const element = /** @type {Element} */ (event.currentTarget);
+  handlers.get(element)?.get(event.type)?.(event);
+}
+
+/** @param {Element} element @param {Attributes} attributes @param {Child[]} children */
 function dressed(element, attributes, children) {
   for (const [name, value] of Object.entries(attributes)) {
-    if (value === false || value === undefined) continue;
-    element.setAttribute(name, value === true ? "" : String(value));
+    if (typeof value === "function") {
+      const mine = handlers.get(element) ?? new Map();
+      handlers.set(element, mine.set(name.slice(2), value));
+      element.addEventListener(name.slice(2), handle);
+    } else if (value !== false && value !== undefined) {
+      element.setAttribute(name, value === true ? "" : String(value));
+    }
   }
-  element.append(...children);
+  element.append(.../** @type {(Node | string)[]} */ (children.flat().filter((child) => child !== undefined && child !== false)));
   return element;
 }
 
@@ -24,7 +41,7 @@ function dressed(element, attributes, children) {
  * @template {keyof HTMLElementTagNameMap} T
  * @param {T} tag
  * @param {Attributes} [attributes]
- * @param {...(Node | string)} children
+ * @param {...Child} children
  * @returns {HTMLElementTagNameMap[T]}
  */
 export function make(tag, attributes = {}, ...children) {
@@ -37,10 +54,11 @@ export function make(tag, attributes = {}, ...children) {
  * An SVG element.
  * @param {string} tag
  * @param {Attributes} [attributes]
- * @param {...(Node | string)} children
+ * @param {...Child} children
+ * @returns {SVGElement}
  */
 export function draw(tag, attributes = {}, ...children) {
-  return dressed(document.createElementNS(SVG, tag), attributes, children);
+  return /** @type {SVGElement} */ (dressed(document.createElementNS(SVG, tag), attributes, children));
 }
 
 /** A list of sentences. @param {string[]} sentences */
@@ -53,4 +71,79 @@ export function byId(id) {
   const element = document.getElementById(id);
   if (!element) throw new Error(`The page has no element "${id}".`);
   return element;
+}
+
+/**
+ * Makes the children of an element those given, keeping each that has the same id, or stands in the same place without
+ * one, and the same tag.
+ * @param {Element} parent
+ * @param {...Child} wanted
+ */
+export function patch(parent, ...wanted) {
+  const next = /** @type {(Node | string)[]} */ (wanted.flat().filter((child) => child !== undefined && child !== false));
+  const named = new Map([...parent.children].filter((child) => child.id).map((child) => [child.id, child]));
+  const staying = new Set(next.flatMap((child) => (child instanceof Element && child.id ? [child.id] : [])));
+  /** @type {ChildNode | null} */
+  let at = parent.firstChild;
+  for (const child of next) {
+    const node = typeof child === "string" ? document.createTextNode(child) : child;
+    while (at instanceof Element && at.id && !staying.has(at.id)) {
+      const gone = at;
+      at = at.nextSibling;
+      gone.remove();
+    }
+    const kept = match(node, at, named);
+    if (kept) {
+      if (kept === at) at = kept.nextSibling;
+      else parent.insertBefore(kept, at);
+      align(kept, node);
+    } else {
+      parent.insertBefore(node, at);
+    }
+  }
+  while (at) {
+    const gone = at;
+    at = at.nextSibling;
+    gone.remove();
+  }
+}
+
+/** @param {Node} node @param {ChildNode | null} at @param {Map<string, Element>} named @returns {ChildNode | undefined} */
+function match(node, at, named) {
+  if (!(node instanceof Element)) return at?.nodeType === Node.TEXT_NODE && node.nodeType === Node.TEXT_NODE ? at : undefined;
+  const candidate = node.id ? named.get(node.id) : at;
+  if (!(candidate instanceof Element) || candidate.tagName !== node.tagName) return undefined;
+  return node.id || !candidate.id ? candidate : undefined;
+}
+
+/** @param {Node} kept @param {Node} node */
+function align(kept, node) {
+  if (!(kept instanceof Element) || !(node instanceof Element)) {
+    if (kept.nodeValue !== node.nodeValue) kept.nodeValue = node.nodeValue;
+    return;
+  }
+  const open = kept instanceof HTMLDetailsElement; // whether it is open is for the person to say
+  for (const { name } of [...kept.attributes]) {
+    if (!node.hasAttribute(name) && !(open && name === "open")) kept.removeAttribute(name);
+  }
+  for (const { name, value } of [...node.attributes]) {
+    if (kept.getAttribute(name) !== value) kept.setAttribute(name, value);
+  }
+  const wanted = handlers.get(node) ?? new Map();
+  for (const type of wanted.keys()) kept.addEventListener(type, handle);
+  handlers.set(kept, wanted);
+  patch(kept, ...node.childNodes);
+  alignValue(kept, node);
+}
+
+/** What a person sees in an entry, which its attributes no longer say once something was typed. @param {Element} kept @param {Element} node */
+function alignValue(kept, node) {
+  if (kept instanceof HTMLInputElement && node instanceof HTMLInputElement) {
+    if (kept.type === "checkbox" || kept.type === "radio") kept.checked = node.checked;
+    else if (kept.value !== node.value) kept.value = node.value;
+  } else if (kept instanceof HTMLSelectElement && node instanceof HTMLSelectElement) {
+    if (kept.value !== node.value) kept.value = node.value;
+  } else if (kept instanceof HTMLTextAreaElement && node instanceof HTMLTextAreaElement) {
+    if (kept.value !== node.value) kept.value = node.value;
+  }
 }

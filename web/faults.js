@@ -1,63 +1,70 @@
 // @ts-check
-/** Tells each fault beside the entry it is about. */
+/** What the server refused, in sentences, sorted to the entries they are about. */
 
-import { byId, make } from "./dom.js";
+import { make } from "./dom.js";
 import { say } from "./texts.js";
 
-/** Takes all told faults away. */
-export function clearFaults() {
-  for (const told of document.querySelectorAll(".fault")) told.remove();
-  for (const entry of document.querySelectorAll("[aria-invalid]")) {
-    entry.removeAttribute("aria-invalid");
-    entry.removeAttribute("aria-describedby");
-  }
-  byId("general-faults").replaceChildren();
-}
+/** @typedef {import("./server.js").Fault} Fault */
 
 /**
- * @param {import("./server.js").Fault[]} faults
+ * The sentences by the id of the entry each is about; a fault of something inside an entry, or of no entry at all, goes to the
+ * nearest entry around it, or under "".
+ * @param {Fault[]} faults
  * @param {Map<string, string>} entries from field to the id of its entry
+ * @returns {Map<string, string[]>}
  */
-export function tellFaults(faults, entries) {
-  /** @type {HTMLElement | undefined} */
-  let first;
-  const general = [];
+export function faultsOf(faults, entries) {
+  /** @type {Map<string, string[]>} */
+  const told = new Map();
   for (const fault of faults) {
-    const entry = document.getElementById(entries.get(fault.field) ?? "");
-    if (entry) {
-      beside(entry, fault);
-      first ??= entry;
-    } else {
-      general.push(make("p", { class: "fault" }, sentence(fault)));
-    }
+    const id = entryOf(fault.field, entries);
+    told.set(id, [...new Set([...(told.get(id) ?? []), sentence(fault, id)])]); // two compounds in one spot tell the same twice
   }
-  byId("general-faults").replaceChildren(...(first ? [make("p", {}, say("page.faults"))] : []), ...general);
-  first?.focus();
-  first?.scrollIntoView({ block: "center" });
+  return told;
+}
+
+/** @param {string} field @param {Map<string, string>} entries */
+function entryOf(field, entries) {
+  for (let place = field; place; place = place.replace(/(\.[^.[]*|\[\d+\]|^[^.[]+)$/, "")) {
+    const entry = entries.get(place);
+    if (entry !== undefined) return entry;
+  }
+  return "";
 }
 
 /** What to say of a text where a number is wanted, by the beginning of the entry's id. @type {Record<string, string>} */
-const UNREAD = { rf: "page.unread-rf", eluent: "page.unread-eluent", amount: "page.unread-amount" };
+const UNREAD = {
+  rf: "page.unread-rf",
+  mm: "page.unread-mm",
+  height: "page.unread-mm",
+  width: "page.unread-mm",
+  start: "page.unread-mm",
+  front: "page.unread-mm",
+  jar: "page.unread-mm",
+  eluent: "page.unread-eluent",
+  amount: "page.unread-amount",
+  window: "page.unread-rf",
+};
 
-/** @param {import("./server.js").Fault} fault */
-function sentence(fault) {
-  const interval = /^\[(\S+), (\S+)\](.*)$/.exec(fault.allowed);
-  const told = !interval || [interval[1], interval[2]].every((end) => fault.message.match(/[\d.]+/g)?.includes(end));
+/** @param {Fault} fault @param {string} id */
+function sentence(fault, id) {
+  const unread = fault.code === "wrong-type" ? UNREAD[id.split("-")[0]] : undefined;
+  if (unread) return say(unread, { came: fault.came });
+  const interval = /^\[(\S+)[,;] (\S+)\](.*)$/.exec(fault.allowed);
+  const told = !interval || [interval[1], interval[2]].every((end) => fault.message.match(/\d+(?:[.,]\d+)?/g)?.includes(end));
   const allowed = told ? "" : ` ${say("page.allowed", { from: interval[1], to: interval[2], unit: interval[3] })}`;
   return `${fault.message}${allowed} ${fault.todo}`;
 }
 
-/** @param {HTMLElement} entry @param {import("./server.js").Fault} fault */
-function beside(entry, fault) {
-  const id = `${entry.id}-fault`;
-  const already = document.getElementById(id);
-  if (already) {
-    already.append(` ${sentence(fault)}`);
-    return;
-  }
-  const unread = fault.code === "wrong-type" ? UNREAD[entry.id.split("-")[0]] : undefined;
-  const told = unread ? say(unread, { came: fault.came }) : sentence(fault);
-  entry.after(make("p", { class: "fault", id }, told));
-  entry.setAttribute("aria-invalid", "true");
-  entry.setAttribute("aria-describedby", id);
+/**
+ * An entry with what is wrong with it, if anything: what to put after the entry, and what to set on it.
+ * @param {import("./state.js").State} state
+ * @param {string} id of the entry
+ */
+export function faultAt(state, id) {
+  const sentences = state.faults.get(id) ?? [];
+  return {
+    attributes: sentences.length ? { "aria-invalid": "true", "aria-describedby": `${id}-fault` } : {},
+    told: sentences.length ? make("p", { class: "fault", id: `${id}-fault` }, sentences.join(" ")) : undefined,
+  };
 }

@@ -26,3 +26,6 @@ export function percentStrong(text) {
 
 /** As a number where it is one, else as it was typed, so that the server can say what is wrong with it. */
 export const orAsTyped = (/** @type {number | undefined} */ value, /** @type {string} */ text) => value ?? text.trim();
+
+/** A number with at most so many decimals, as one types it: no zeros at the end. @param {number} value @param {number} decimals */
+export const plain = (value, decimals) => String(Number(value.toFixed(decimals)));

@@ -2,24 +2,21 @@
 /** Where the number comes from: what the chance means, what was measured, the equation, the papers. Folded until asked for. */
 
 import { citations } from "./citations.js";
-import { byId, make } from "./dom.js";
-import { say } from "./texts.js";
+import { make } from "./dom.js";
+import { marked, say, sayWith } from "./texts.js";
+import { measuredPair } from "./where/facts.js";
+import { askable } from "./where/origin.js";
 
 /** The work whose equation the model takes over; the measurements name their own. */
 const LAW = "Snyder1968";
 
-/** Opens it, for whoever came by the link beside the chance. */
-export function openProvenance() {
-  byId("from-where").setAttribute("open", "");
-}
-
 /**
  * @param {any} advice
  * @param {string} setting the setting it was asked for
- * @param {import("./answer.js").Published} all
+ * @param {import("./state.js").Published} all
  */
 export function provenance(advice, setting, { library, sources, accuracy }) {
-  const pair = library.pairs.find((/** @type {any} */ one) => isPair(one, advice, library));
+  const pair = measuredPair(advice, library);
   const cited = citations(sources);
   const { count, low, high } = advice.probabilityInWords.args;
   return make(
@@ -40,19 +37,10 @@ export function provenance(advice, setting, { library, sources, accuracy }) {
   );
 }
 
-/** Whether a measured pair is that of the advice, or stands for it. @param {any} pair @param {any} advice @param {any} library */
-function isPair(pair, advice, library) {
-  const stands = (/** @type {any} */ solvent) =>
-    library.solvents.find((/** @type {any} */ one) => one.id === solvent.id)?.standIn?.id ?? solvent.id;
-  return (
-    pair.sorbent === advice.sorbent && pair.weak.id === stands(advice.weak) && pair.strong.id === stands(advice.strong)
-  );
-}
-
 /** @param {any} pair @param {ReturnType<typeof citations>} cited */
 function measured(pair, cited) {
   const numbers = {
-    sorbent: pair.sorbent,
+    sorbent: say(`sorbent.${pair.sorbent}`),
     weak: pair.weak.name,
     strong: pair.strong.name,
     series: pair.compounds,
@@ -81,14 +69,18 @@ function cameTrue(accuracy) {
     const came = figures[`plates.all.fifth-${fifth}.came`];
     const error = Math.max(1, Math.round(100 * came.standardError));
     return cells("td", [
-      said.value.toFixed(2),
-      `${came.value.toFixed(2)} \u00b1 ${(error / 100).toFixed(2)}`,
+      marked(said.value.toFixed(2)),
+      marked(`${came.value.toFixed(2)} \u00b1 ${(error / 100).toFixed(2)}`),
       String(came.count),
     ]);
   });
   const error = figures["one-trial-informative.error"];
   return [
-    make("p", {}, say("page.judged", { error: error.value, standardError: error.standardError })),
+    make(
+      "p",
+      {},
+      ...sayWith("page.judged", { error: error.value, standardError: error.standardError }, { error: (shown) => askable("accuracy", shown) }),
+    ),
     make(
       "table",
       {},
@@ -102,7 +94,7 @@ function cameTrue(accuracy) {
 /** The fitted strength curve at the measured ratios. @param {any} pair */
 function curve(pair) {
   const rows = pair.percentStrong.map((/** @type {number} */ percent, /** @type {number} */ i) =>
-    cells("td", [String(percent), pair.strength[i].toFixed(2).replace("-", "\u2212"), pair.strengthError[i].toFixed(2)]),
+    cells("td", [String(percent), pair.strength[i].toFixed(2).replace("-", "\u2212"), pair.strengthError[i].toFixed(2)].map(marked)),
   );
   const head = [say("page.curve-percent", { strong: pair.strong.name }), say("page.curve-strength"), say("page.curve-error")];
   return make(

@@ -2,20 +2,15 @@
 /** The two solvents as published: each value with its unit, its source, and whether somebody had that source in hand. */
 
 import { citations } from "./citations.js";
-import { list, make } from "./dom.js";
-import { say } from "./texts.js";
-
-/** What is shown, and how it is called. @type {Record<string, string>} */
-const SHOWN = {
-  eluent_strength: "page.eluent-strength",
-  boiling_point: "page.boiling-point",
-  flash_point: "page.flash-point",
-};
+import { make } from "./dom.js";
+import { say, sayWith } from "./texts.js";
+import { PROPERTY, shownValue } from "./where/listed.js";
+import { askable } from "./where/origin.js";
 
 /** @type {Record<string, string>} */
 const BASIS = { read: "page.basis-read", memory: "page.basis-memory", own: "page.basis-own" };
 
-/** @param {any} advice @param {import("./answer.js").Published} all */
+/** @param {any} advice @param {import("./state.js").Published} all */
 export function published(advice, { library, sources }) {
   const cited = citations(sources);
   const two = [advice.weak, advice.strong].map((named) =>
@@ -28,7 +23,7 @@ export function published(advice, { library, sources }) {
     make("p", {}, say("page.published-use")),
     ...two.flatMap((solvent) => [
       make("h4", {}, solvent.name),
-      list([...values(solvent, advice.sorbent, cited), ...hazards(solvent, cited)]),
+      make("ul", {}, ...[...values(solvent, advice.sorbent, cited), ...hazards(solvent, cited)].map((pieces) => make("li", {}, ...pieces))),
     ]),
     ...cited.works(),
   );
@@ -36,16 +31,20 @@ export function published(advice, { library, sources }) {
 
 /** @param {any} solvent @param {string} sorbent @param {ReturnType<typeof citations>} cited */
 function values(solvent, sorbent, cited) {
-  return Object.entries(SHOWN).flatMap(([property, name]) =>
+  return Object.entries(PROPERTY).flatMap(([property, name]) =>
     solvent.values
       .filter((/** @type {any} */ value) => value.property === property && isShown(value, sorbent))
       .map((/** @type {any} */ value) =>
-        say("page.published-value", {
-          what: say(name),
-          condition: value.condition ? ` (${value.condition})` : "",
-          value: [value.value.replace(/^-/, "\u2212"), value.unit].filter(Boolean).join(" "),
-          origin: origin(value, cited),
-        }),
+        sayWith(
+          "page.published-value",
+          {
+            what: say(name),
+            condition: value.condition ? ` (${value.conditionText})` : "",
+            value: shownValue(value),
+            origin: origin(value, cited),
+          },
+          { value: (shown) => askable("value", shown, { solvent: solvent.id, place: String(solvent.values.indexOf(value)) }) },
+        ),
       ),
   );
 }
@@ -64,9 +63,9 @@ function hazards(solvent, cited) {
     const from = origin(hazard, cited) + (hazard.note ? `; ${hazard.note}` : "");
     codes.set(from, [...(codes.get(from) ?? []), hazard.code]);
   }
-  return [...codes].map(([from, all]) =>
+  return [...codes].map(([from, all]) => [
     say("page.published-value", { what: say("page.hazard-statements"), condition: "", value: all.join(", "), origin: from }),
-  );
+  ]);
 }
 
 /** @param {any} value @param {ReturnType<typeof citations>} cited */

@@ -12,9 +12,12 @@ export class Refused extends Error {
   }
 }
 
+/** Asks for answers in the language that the page is in. */
+const inPageLanguage = () => ({ "Accept-Language": document.documentElement.lang });
+
 /** @param {string} path */
 export async function get(path) {
-  return taken(await fetch(path));
+  return taken(await fetch(path, { headers: inPageLanguage() }));
 }
 
 /** @param {string} path @param {object} body */
@@ -22,7 +25,7 @@ export async function post(path, body) {
   return taken(
     await fetch(path, {
       method: "POST",
-      headers: { "Content-Type": "application/json" },
+      headers: { ...inPageLanguage(), "Content-Type": "application/json" },
       body: JSON.stringify(body),
     }),
   );

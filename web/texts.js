@@ -1,28 +1,102 @@
 // @ts-check
-/** The texts of the page, from the one file that server and page share. */
+/** The texts of the page, from the file of each language that server and page share. */
+
+import { get } from "./server.js";
 
 /** @type {Record<string, string>} */
 let texts = {};
 
-/** Fetches the texts once, before anything is shown. */
+const KEY = "midplate-language";
+const LANGUAGES = ["en", "de"];
+
+/** The language shown. */
+export const language = () => document.documentElement.lang;
+
+/** @param {string} chosen */
+export function setLanguage(chosen) {
+  document.documentElement.lang = chosen;
+  try {
+    localStorage.setItem(KEY, chosen);
+  } catch {
+    // a browser that keeps nothing asks for its own language again
+  }
+}
+
+/** The language chosen before, or the browser's, or English. */
+function firstLanguage() {
+  let kept = null;
+  try {
+    kept = localStorage.getItem(KEY);
+  } catch {
+    // nothing was kept
+  }
+  const wanted = [kept, ...navigator.languages.map((each) => each.slice(0, 2))];
+  return wanted.find((each) => each !== null && LANGUAGES.includes(each)) ?? "en";
+}
+
+let first = true;
+
+/** Fetches the texts of the language shown, before anything else is. */
 export async function loadTexts() {
-  const answer = await fetch("/api/texts");
-  texts = await answer.json();
+  if (first) document.documentElement.lang = firstLanguage();
+  first = false;
+  texts = await get("/api/texts");
+}
+
+/** A place for a value: {name} or {name:2}. */
+const PLACE = /\{([a-z][A-Za-z0-9]*)(?::([0-9]))?\}/g;
+
+/** @typedef {Record<string, string | number>} Values */
+
+/**
+ * The text of a key with its values in their places: {name} plainly, {name:2} a number with two decimals. Numbers take the
+ * decimal mark of the language; words, such as the ratio "9 : 1", stay as they are.
+ * @param {string} key
+ * @param {Values} [values]
+ */
+export function say(key, values = {}) {
+  return template(key).replace(PLACE, (_, name, decimals) => valueText(key, values, name, decimals));
 }
 
 /**
- * The text of a key with its values in their places: {name} plainly, {name:2} a number with two decimals.
+ * The same in pieces, some of its values made into elements.
  * @param {string} key
- * @param {Record<string, string | number>} [values]
+ * @param {Values} values
+ * @param {Record<string, (text: string) => Node | string>} made by the name of the value, what to make of its text
+ * @returns {(Node | string)[]}
  */
-export function say(key, values = {}) {
+export function sayWith(key, values, made) {
+  const text = template(key);
+  /** @type {(Node | string)[]} */
+  const pieces = [];
+  let from = 0;
+  for (const { 0: place, 1: name, 2: decimals, index } of text.matchAll(PLACE)) {
+    const shown = valueText(key, values, name, decimals);
+    pieces.push(text.slice(from, index), made[name] ? made[name](shown) : shown);
+    from = index + place.length;
+  }
+  pieces.push(text.slice(from));
+  return pieces.filter((piece) => piece !== "");
+}
+
+/** @param {string} key */
+function template(key) {
   const text = texts[key];
   if (text === undefined) throw new Error(`There is no text "${key}".`);
-  return text.replace(/\{([a-z][A-Za-z0-9]*)(?::([0-9]))?\}/g, (_, name, decimals) => {
-    const value = values[name];
-    if (value === undefined) throw new Error(`The text "${key}" lacks {${name}}.`);
-    return decimals === undefined ? String(value) : Number(value).toFixed(Number(decimals));
-  });
+  return text;
+}
+
+/** @param {string} key @param {Values} values @param {string} name @param {string} [decimals] */
+function valueText(key, values, name, decimals) {
+  const value = values[name];
+  if (value === undefined) throw new Error(`The text "${key}" lacks {${name}}.`);
+  if (decimals !== undefined) return marked(Number(value).toFixed(Number(decimals)));
+  return typeof value === "number" ? marked(String(value)) : value;
+}
+
+/** A number written with a point, with the decimal mark of the language instead. @param {string} written */
+export function marked(written) {
+  return written.replace(/(\d)\.(?=\d)/g, `$1${say("number.decimal-mark")}`);
 }
 
 /** Fills every element that names its text. @param {ParentNode} root */

@@ -9,12 +9,14 @@ import midplate.words.Message;
  * @param ratio the mixture to pour, weak : strong by volume
  * @param forecast what the plate with that mixture will show, with the chance that every spot lies in the window
  * @param bestPercentStrong the optimum before it was made pourable [% v/v]
- * @param bestChance the chance there [1]
+ * @param bestChance the chance of the goal there [1]
  * @param pour millilitres, and what the glassware does to the answer
  * @param why the reasons, in the order to be read; the first is the whole in one sentence
  * @param notes what must be known beside it: contradictions, stand-ins, demixing, runs not used
  * @param chanceNoRatioWorks the chance that no ratio of this pair has every true Rf in the window [1]
  * @param alternatives what to do instead, the likeliest first; empty while the advice itself is good
+ * @param goal the chance that every spot lies in the window and the named pairs apart
+ * @param card what to do at the jar
  */
 public record Advice(
         Ratio ratio,
@@ -25,7 +27,9 @@ public record Advice(
         List<Message> why,
         List<Message> notes,
         double chanceNoRatioWorks,
-        List<Alternative> alternatives) {
+        List<Alternative> alternatives,
+        Goal goal,
+        PourCard card) {
     /** Keeps its own copies. */
     public Advice {
         why = List.copyOf(why);

@@ -5,6 +5,7 @@ import java.util.List;
 import midplate.catalogue.MeasuredPair;
 import midplate.catalogue.MeasuredPairs;
 import midplate.catalogue.SolventCatalogue;
+import midplate.chemistry.Solvent;
 import midplate.inference.Knowledge;
 import midplate.inference.Outlook;
 import midplate.inference.PlateModels;
@@ -49,9 +50,17 @@ public final class Adviser {
         return measured;
     }
 
-    /** Refuses two solvents that are no eluent, with the reason. */
+    /** Refuses two solvents that are no eluent, or do not stand on the shelf, with the reason. */
     public void check(Question question) {
+        lacking(question, "weak", question.weak());
+        lacking(question, "strong", question.strong());
         pairs.check("", question.sorbent(), question.weak(), question.strong());
+    }
+
+    private static void lacking(Question question, String field, Solvent solvent) {
+        question.wishes().shelf().lacks(field, solvent).ifPresent(refusal -> {
+            throw refusal;
+        });
     }
 
     /** What to pour next and why. */
@@ -72,15 +81,21 @@ public final class Adviser {
     /** Learns what the plates of a question say, once for everything that is asked of it. */
     public Consultation consult(Question question) {
         if (question.spots().isEmpty()) {
-            throw new Refusal("spots", Message.of("advice.no-spots"), "[]", "1 to 50 spots", "Name at least one spot.");
+            throw new Refusal(
+                    "spots",
+                    Message.of("advice.no-spots"),
+                    "[]",
+                    Message.of("allowed.spots-from-to", "least", 1, "most", 50),
+                    Message.of("todo.name-one-spot"));
         }
         check(question);
-        MeasuredPair pair = pairs.require(question.sorbent(), question.weak(), question.strong());
+        Shelf shelf = question.wishes().shelf();
+        MeasuredPair pair = pairs.require(question.sorbent(), question.weak(), question.strong(), shelf);
         UsedRuns runs = UsedRuns.of(question, pair, pairs, models);
         Knowledge knowledge = models.learn(pair.id(), question.setting(), question.spots(), runs.all());
         Window window = question.window();
         Outlook outlook = models.outlook(knowledge, question.setting(), window.low(), window.high());
-        List<Message> standIns = pairs.standInNotes(question.weak(), question.strong());
+        List<Message> standIns = pairs.standInNotes(question.weak(), question.strong(), shelf);
         return new PlateConsultation(question, pair, runs, outlook, models, measured, catalogue, standIns);
     }
 }

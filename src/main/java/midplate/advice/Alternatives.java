@@ -4,12 +4,17 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
+import java.util.function.UnaryOperator;
 import java.util.stream.IntStream;
 import midplate.catalogue.MeasuredPair;
 import midplate.chemistry.RetentionFactor;
+import midplate.chemistry.Solvent;
 import midplate.inference.Knowledge;
 import midplate.inference.Outlook;
+import midplate.inference.Parting;
 import midplate.inference.PlateModels;
+import midplate.inference.SpotPair;
 import midplate.words.Digits;
 import midplate.words.Message;
 
@@ -22,9 +27,18 @@ final class Alternatives {
     private final MeasuredPair asked;
     private final Outlook outlook;
     private final PlateModels models;
+    private final UnaryOperator<Solvent> standard;
+    private final Parting parting;
     private final List<Double> percents;
 
-    Alternatives(Question question, MeasuredPair asked, Outlook outlook, PlateModels models) {
+    Alternatives(
+            Question question,
+            MeasuredPair asked,
+            Outlook outlook,
+            PlateModels models,
+            UnaryOperator<Solvent> standard) {
+        this.standard = standard;
+        this.parting = question.parting();
         this.question = question;
         this.asked = asked;
         this.outlook = outlook;
@@ -41,7 +55,7 @@ final class Alternatives {
         twoPlates().ifPresent(all::add);
         for (MeasuredPair other : measured) {
             if (!other.id().equals(asked.id()) && models.reaches(outlook.knowledge(), other.id())) {
-                all.add(otherPair(other, runs));
+                otherPair(other, runs).ifPresent(all::add);
             }
         }
         return all.stream()
@@ -59,7 +73,7 @@ final class Alternatives {
                 question.setting(),
                 RetentionFactor.beforeDevelopments(window.low(), times),
                 RetentionFactor.beforeDevelopments(window.high(), times));
-        RatioSearch.Found found = RatioSearch.likeliest(once, everySpot(), percents);
+        RatioSearch.Found found = RatioSearch.likeliest(Aim.everySpot(once, parting.after(times)), percents);
         return new Alternative(
                 Message.of(
                         "advice.instead-repeat",
@@ -68,58 +82,79 @@ final class Alternatives {
                         "percent",
                         Digits.percent(found.percent()),
                         "strong",
-                        question.strong().name()),
+                        question.strong().said()),
                 found.chance());
     }
 
-    /** The spots parted by how weakly they are held, each part with a ratio of its own, for the best cut. */
+    /**
+     * The spots parted by how weakly they are held, each part with a ratio of its own, for the best cut. A pair that the cut
+     * parts must lie apart on the plate of the loose ones, where the held ones stay low.
+     */
     private Optional<Alternative> twoPlates() {
         List<Integer> order = everySpot().stream()
                 .sorted(Comparator.comparingDouble(spot -> outlook.knowledge().meanC(spot)))
                 .toList();
         Alternative best = null;
         for (int cut = 1; cut < order.size(); cut++) {
-            RatioSearch.Found held = RatioSearch.likeliest(outlook, order.subList(0, cut), percents);
-            RatioSearch.Found loose = RatioSearch.likeliest(outlook, order.subList(cut, order.size()), percents);
+            List<Integer> heldSpots = order.subList(0, cut);
+            List<Integer> looseSpots = order.subList(cut, order.size());
+            RatioSearch.Found held = RatioSearch.likeliest(
+                    new Aim(outlook, heldSpots, pairs(pair -> isWithin(pair, heldSpots))), percents);
+            RatioSearch.Found loose = RatioSearch.likeliest(
+                    new Aim(outlook, looseSpots, pairs(pair -> !isWithin(pair, heldSpots))), percents);
             double chance = held.chance() * loose.chance();
             if (best == null || chance > best.chance()) {
                 best = new Alternative(
                         Message.of(
                                 "advice.instead-two-plates",
                                 "strong",
-                                question.strong().name(),
+                                question.strong().said(),
                                 "heldPercent",
                                 Digits.percent(held.percent()),
                                 "held",
-                                names(order.subList(0, cut)),
+                                names(heldSpots),
                                 "loosePercent",
                                 Digits.percent(loose.percent()),
                                 "loose",
-                                names(order.subList(cut, order.size()))),
+                                names(looseSpots)),
                         chance);
             }
         }
         return Optional.ofNullable(best);
     }
 
-    private Alternative otherPair(MeasuredPair other, UsedRuns runs) {
+    private static boolean isWithin(SpotPair pair, List<Integer> spots) {
+        return spots.contains(pair.one()) && spots.contains(pair.other());
+    }
+
+    private Parting pairs(Predicate<SpotPair> wanted) {
+        return Parting.of(parting.pairs().stream().filter(wanted).toList());
+    }
+
+    /** Another pair; empty where the shelf lacks one of its solvents. */
+    private Optional<Alternative> otherPair(MeasuredPair other, UsedRuns runs) {
+        Optional<Solvent> weak = question.wishes().shelf().inPlaceOf(other.weak(), standard);
+        Optional<Solvent> strong = question.wishes().shelf().inPlaceOf(other.strong(), standard);
+        if (weak.isEmpty() || strong.isEmpty()) {
+            return Optional.empty();
+        }
         Knowledge knowledge = models.learn(other.id(), question.setting(), question.spots(), runs.all());
         Outlook there = models.outlook(
                 knowledge,
                 question.setting(),
                 question.window().low(),
                 question.window().high());
-        RatioSearch.Found found = RatioSearch.likeliest(there, everySpot(), trusted(other));
-        return new Alternative(
+        RatioSearch.Found found = RatioSearch.likeliest(Aim.everySpot(there, parting), trusted(other));
+        return Optional.of(new Alternative(
                 Message.of(
                         "advice.instead-pair",
                         "weak",
-                        other.weak().name(),
+                        weak.get().said(),
                         "strong",
-                        other.strong().name(),
+                        strong.get().said(),
                         "percent",
                         Digits.percent(found.percent())),
-                found.chance());
+                found.chance()));
     }
 
     /** The mixtures of a pair that its curve can be trusted for. */

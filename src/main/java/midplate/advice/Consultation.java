@@ -1,6 +1,7 @@
 package midplate.advice;
 
 import java.util.List;
+import midplate.inference.SpotGuess;
 
 /** Everything that can be asked about one sample, once its plates were learned from. */
 public interface Consultation {
@@ -12,4 +13,9 @@ public interface Consultation {
 
     /** What happens at every ratio. */
     Curves curves();
+
+    /** What the spots without a label may be, by plate, lane and place; empty where every spot seen has its name. */
+    default List<SpotGuess> whichIsWhich() {
+        return List.of();
+    }
 }

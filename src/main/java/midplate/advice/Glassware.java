@@ -1,6 +1,7 @@
 package midplate.advice;
 
 import midplate.plate.Setting;
+import midplate.words.Allowed;
 import midplate.words.Message;
 import midplate.words.Refusal;
 
@@ -26,16 +27,16 @@ public record Glassware(double amountMl, double graduationMl) {
                     "amountMl",
                     Message.of("advice.amount-out-of-range", "amountMl", amountMl),
                     Double.toString(amountMl),
-                    "(0, 10000]",
-                    "Give the millilitres of eluent that the jar needs, often 5 to 10.");
+                    Allowed.leftOpen("0", "10000"),
+                    Message.of("todo.give-amount"));
         }
         if (!(graduationMl > 0 && graduationMl <= amountMl / 2)) {
             throw new Refusal(
                     "graduationMl",
                     Message.of("advice.graduation-out-of-range", "graduationMl", graduationMl),
                     Double.toString(graduationMl),
-                    "(0, " + amountMl / 2 + "]",
-                    "Give the smallest division of the cylinder or pipette in millilitres, for example 0.1.");
+                    Allowed.leftOpen("0", Double.toString(amountMl / 2)),
+                    Message.of("todo.give-graduation"));
         }
     }
 

@@ -6,9 +6,8 @@ import java.util.Optional;
 import midplate.catalogue.LocalizationClass;
 import midplate.catalogue.MeasuredPair;
 import midplate.catalogue.SolventCatalogue;
-import midplate.catalogue.StrengthSeries;
-import midplate.chemistry.Sorbent;
 import midplate.inference.Outlook;
+import midplate.inference.Parting;
 import midplate.inference.PlateRun;
 import midplate.plate.Limit;
 import midplate.plate.Reading;
@@ -26,14 +25,14 @@ final class Notes {
 
     private final Question question;
     private final MeasuredPair pair;
-    private final List<MeasuredPair> measured;
     private final SolventCatalogue catalogue;
+    private final Suggestions suggestions;
 
     Notes(Question question, MeasuredPair pair, List<MeasuredPair> measured, SolventCatalogue catalogue) {
-        this.measured = measured;
         this.question = question;
         this.pair = pair;
         this.catalogue = catalogue;
+        this.suggestions = new Suggestions(question, pair, measured, catalogue);
     }
 
     List<Message> all(
@@ -48,7 +47,7 @@ final class Notes {
             notes.add(Message.of("advice.no-ratio", "times", Reasons.times(chanceNoRatio)));
         }
         limitsOfSilica(outlook, forecast, notes);
-        uninformative(runs, notes);
+        uninformative(runs, Identities.of(outlook.knowledge()), notes);
         lastPlateWorks(runs.own()).ifPresent(notes::add);
         alike(runs.own(), notes);
         range(forecast.percentStrong(), notes);
@@ -85,41 +84,28 @@ final class Notes {
             if (forecast.spots().get(spot).above() > LIKELY
                     && outlook.above(spot, outlook.knowledge().model().lowestPercent()) > LIKELY) {
                 boolean alkane = catalogue.localization(pair.weak()) == LocalizationClass.WEAK;
-                notes.add(Message.of(
-                        alkane ? "advice.silica-cannot-hold" : "advice.runs-in-weak",
-                        "spot",
-                        name,
-                        "weak",
-                        question.weak().name()));
+                notes.add(
+                        alkane
+                                ? Message.of(
+                                        "advice.silica-cannot-hold",
+                                        "spot",
+                                        name,
+                                        "weak",
+                                        question.weak().said())
+                                : suggestions.runsInWeak(name));
             }
             if (outlook.below(spot, outlook.knowledge().model().highestPercent()) > LIKELY) {
-                notes.add(Message.of(
-                        isStrongest() ? "advice.too-polar-strongest" : "advice.too-polar",
-                        "spot",
-                        name,
-                        "strong",
-                        question.strong().name(),
-                        "percent",
-                        Digits.percent(outlook.knowledge().model().highestPercent())));
+                notes.add(suggestions.tooPolar(
+                        name, Digits.percent(outlook.knowledge().model().highestPercent())));
             }
         }
     }
 
-    /** Whether no measured pair has a stronger strong solvent than this one. */
-    private boolean isStrongest() {
-        return measured.stream().noneMatch(other -> strength(other) > strength(pair));
-    }
-
-    private double strength(MeasuredPair of) {
-        return catalogue
-                .strength(of.strong(), Sorbent.SILICA, StrengthSeries.NEWER)
-                .orElse(0.0);
-    }
-
     /** Spots that were only ever seen at a line. */
-    private void uninformative(UsedRuns runs, List<Message> notes) {
+    private void uninformative(UsedRuns runs, Identities identities, List<Message> notes) {
         for (String spot : question.spots()) {
-            if (runs.others().stream().anyMatch(plate -> plate.readings().containsKey(spot))) {
+            if (identities.isProbablySeen(spot)
+                    || runs.others().stream().anyMatch(plate -> plate.readings().containsKey(spot))) {
                 continue;
             }
             List<Reading> readings = runs.own().stream()
@@ -149,7 +135,12 @@ final class Notes {
                     && reading.limit() == Limit.NONE
                     && question.window().holds(reading.rf());
         });
-        return works
+        boolean apart = question.wishes().apart().stream().allMatch(pair -> {
+            Reading one = last.readings().get(pair.one());
+            Reading other = last.readings().get(pair.other());
+            return one != null && other != null && Math.abs(one.rf() - other.rf()) >= Parting.LEAST_RF;
+        });
+        return works && apart
                 ? Optional.of(Message.of("advice.last-plate-works", "percent", Digits.percent(last.percent())))
                 : Optional.empty();
     }
@@ -195,12 +186,7 @@ final class Notes {
                 || kind == LocalizationClass.VERY_STRONG_LOCALIZING;
         boolean alkane = catalogue.localization(pair.weak()) == LocalizationClass.WEAK;
         if (alkane && localizing && percent > 0 && percent < DEMIXING_BELOW) {
-            notes.add(Message.of(
-                    "advice.demixing",
-                    "percent",
-                    percent,
-                    "strong",
-                    question.strong().name()));
+            notes.add(suggestions.demixing(percent));
         }
         if (percent < pair.trustedFrom() - PourableRatios.PRINTED
                 || percent > pair.trustedTo() + PourableRatios.PRINTED) {

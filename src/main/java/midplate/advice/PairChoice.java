@@ -8,6 +8,7 @@ import midplate.catalogue.MeasuredPair;
 import midplate.catalogue.SolventCatalogue;
 import midplate.chemistry.Solvent;
 import midplate.chemistry.Sorbent;
+import midplate.words.Allowed;
 import midplate.words.Message;
 import midplate.words.Refusal;
 
@@ -40,43 +41,63 @@ final class PairChoice {
         return measured.stream().filter(pair -> pair.id().equals(id)).findFirst();
     }
 
-    /** The same, refusing a pair without open measurements. */
-    MeasuredPair require(Sorbent sorbent, Solvent weak, Solvent strong) {
+    /** The same, refusing a pair without open measurements; it names those that the shelf allows. */
+    MeasuredPair require(Sorbent sorbent, Solvent weak, Solvent strong, Shelf shelf) {
         if (sorbent != Sorbent.SILICA) {
             throw new Refusal(
                     "sorbent",
-                    Message.of("advice.sorbent-not-measured", "sorbent", sorbent.id()),
+                    Message.of("advice.sorbent-not-measured", "sorbent", sorbent.said()),
                     sorbent.id(),
-                    Sorbent.SILICA.id(),
-                    "Ask for the eluent's strength instead, which is theory, or run on silica.");
+                    Allowed.words(Sorbent.SILICA.id()),
+                    Message.of("todo.ask-strength-or-silica"));
         }
-        return find(sorbent, weak, strong)
-                .orElseThrow(() -> new Refusal(
-                        "strong",
-                        Message.of("advice.pair-not-measured", "weak", weak.name(), "strong", strong.name()),
-                        weak.id() + " with " + strong.id(),
-                        String.join("; ", pairNames()),
-                        "Choose one of these pairs, or ask for the strength of the mixture, which is theory."));
+        return find(sorbent, weak, strong).orElseThrow(() -> notMeasured(weak, strong, shelf));
     }
 
-    private List<String> pairNames() {
-        return measured.stream()
-                .map(pair -> pair.weak().id() + " with " + pair.strong().id())
-                .toList();
+    private Refusal notMeasured(Solvent weak, Solvent strong, Shelf shelf) {
+        List<Message> names = pairNames(shelf);
+        return new Refusal(
+                "strong",
+                Message.of("advice.pair-not-measured", "weak", weak.said(), "strong", strong.said()),
+                weak.id() + " with " + strong.id(),
+                names.isEmpty() ? Message.of("allowed.no-pair-on-shelf") : Allowed.pairs(names),
+                Message.of("todo.choose-pair"));
+    }
+
+    private List<Message> pairNames(Shelf shelf) {
+        List<Message> names = new ArrayList<>();
+        for (MeasuredPair pair : measured) {
+            Optional<Solvent> weak = shelf.inPlaceOf(pair.weak(), this::standard);
+            Optional<Solvent> strong = shelf.inPlaceOf(pair.strong(), this::standard);
+            if (weak.isPresent() && strong.isPresent()) {
+                names.add(Message.of(
+                        "allowed.pair",
+                        "weak",
+                        weak.get().id(),
+                        "strong",
+                        strong.get().id()));
+            }
+        }
+        return names;
     }
 
     /** What must be said about a pair for which another one stands. */
-    List<Message> standInNotes(Solvent weak, Solvent strong) {
+    List<Message> standInNotes(Solvent weak, Solvent strong, Shelf shelf) {
         List<Message> notes = new ArrayList<>();
         for (Solvent solvent : List.of(weak, strong)) {
-            catalogue
-                    .standIn(solvent)
-                    .ifPresent(stand -> notes.add(Message.of(
-                            "advice.stand-in",
-                            "solvent",
-                            stand.solvent().name(),
-                            "measured",
-                            stand.standsInFor().name())));
+            catalogue.standIn(solvent).ifPresent(stand -> {
+                Message name = stand.solvent().said();
+                boolean named = !shelf.isTold() || shelf.solvents().contains(stand.standsInFor());
+                notes.add(
+                        named
+                                ? Message.of(
+                                        "advice.stand-in",
+                                        "solvent",
+                                        name,
+                                        "measured",
+                                        stand.standsInFor().said())
+                                : Message.of("advice.stand-in-shelf", "solvent", name));
+            });
         }
         return notes;
     }

@@ -7,11 +7,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.IntStream;
+import midplate.catalogue.EluentRules;
 import midplate.catalogue.MeasuredPair;
 import midplate.catalogue.SolventCatalogue;
 import midplate.inference.Outlook;
+import midplate.inference.Parting;
 import midplate.inference.PlateModels;
 import midplate.inference.PossibleSamples;
+import midplate.inference.SpotGuess;
 import midplate.words.Message;
 
 /** A question with everything that was worked out for it once. */
@@ -22,6 +25,9 @@ final class PlateConsultation implements Consultation {
     /** From, by, to [% v/v]: so fine that straight lines in ln(p + 1) between the points miss nothing by more than 0.005. */
     private static final double[][] CURVE_STEPS = {{0, 0.1, 2}, {2, 0.25, 10}, {10, 0.5, 20}, {20, 1, 100}};
 
+    /** The same where pairs are to be kept apart: the chance of that bends more. */
+    private static final double[][] CURVE_STEPS_APART = {{0, 0.1, 10}, {10, 0.5, 20}, {20, 1, 100}};
+
     private final Question question;
     private final MeasuredPair pair;
     private final UsedRuns runs;
@@ -31,6 +37,7 @@ final class PlateConsultation implements Consultation {
     private final SolventCatalogue catalogue;
     private final List<Message> standIns;
     private final List<Integer> spots;
+    private final Aim aim;
 
     PlateConsultation(
             Question question,
@@ -50,6 +57,7 @@ final class PlateConsultation implements Consultation {
         this.catalogue = catalogue;
         this.standIns = standIns;
         this.spots = IntStream.range(0, question.spots().size()).boxed().toList();
+        this.aim = Aim.everySpot(outlook, question.parting());
     }
 
     private Forecast forecast(double percent) {
@@ -64,26 +72,45 @@ final class PlateConsultation implements Consultation {
 
     @Override
     public Advice advice() {
-        RatioSearch search = RatioSearch.of(outlook);
+        RatioSearch search = RatioSearch.of(aim);
         RatioSearch.Found best = search.optimum();
         Ratio ratio = search.pourable(question.glassware());
         Forecast forecast = forecast(ratio.percentStrong());
-        Pour pour = Pouring.of(ratio, question.glassware(), outlook, spots);
+        Pour pour = Pouring.of(ratio, question.glassware(), aim);
         double gap = search.samples().smallestGap(outlook.knowledge().model().strength(forecast.percentStrong()));
         double noRatio = chanceNoRatioWorks(search);
-        List<Alternative> instead = forecast.chance() >= GOOD_ENOUGH
+        Goal goal = goal(forecast);
+        List<Alternative> instead = goal.chance() >= GOOD_ENOUGH
                 ? List.of()
-                : new Alternatives(question, pair, outlook, models).betterThan(forecast.chance(), runs, measured);
+                : new Alternatives(question, pair, outlook, models, EluentRules.of(catalogue)::standard)
+                        .betterThan(goal.chance(), runs, measured);
+        Suggestions suggestions = new Suggestions(question, pair, measured, catalogue);
         return new Advice(
                 ratio,
                 forecast,
                 best.percent(),
                 best.chance(),
                 pour,
-                new Reasons(question, forecast, best, outlook.knowledge()).all(runs, gap, pair.compounds()),
+                new Reasons(question, forecast, goal, best, outlook.knowledge(), suggestions)
+                        .all(runs, gap, pair.compounds()),
                 notes(best, forecast, pour, noRatio),
                 noRatio,
-                instead);
+                instead,
+                goal,
+                new JarFilling(question, pour, catalogue).card());
+    }
+
+    /** The goal, and each pair by itself: at least as likely as all of it. */
+    private Goal goal(Forecast forecast) {
+        double percent = forecast.percentStrong();
+        double chance = aim.chance(percent);
+        List<ApartChance> apart = new ArrayList<>();
+        for (int i = 0; i < aim.parting().pairs().size(); i++) {
+            Parting alone = Parting.of(List.of(aim.parting().pairs().get(i)));
+            apart.add(new ApartChance(
+                    question.wishes().apart().get(i), Math.max(chance, outlook.chance(percent, List.of(), alone))));
+        }
+        return new Goal(chance, apart);
     }
 
     private double chanceNoRatioWorks(RatioSearch search) {
@@ -104,9 +131,15 @@ final class PlateConsultation implements Consultation {
         Set<Message> notes = new LinkedHashSet<>(Contradictions.in(
                 runs.own(), question.spots(), outlook.knowledge().model(), question.setting()));
         notes.addAll(new Notes(question, pair, measured, catalogue).all(outlook, best, forecast, pour, runs, noRatio));
+        notes.addAll(Identities.of(outlook.knowledge()).notes());
         notes.addAll(standIns);
         notes.addAll(runs.notes());
         return List.copyOf(notes);
+    }
+
+    @Override
+    public List<SpotGuess> whichIsWhich() {
+        return outlook.knowledge().guesses();
     }
 
     @Override
@@ -117,12 +150,17 @@ final class PlateConsultation implements Consultation {
     @Override
     public Curves curves() {
         List<Double> percents = new ArrayList<>();
-        for (double[] stretch : CURVE_STEPS) {
+        for (double[] stretch : aim.parting().pairs().isEmpty() ? CURVE_STEPS : CURVE_STEPS_APART) {
             for (int step = 0; stretch[0] + step * stretch[1] < stretch[2] - 1e-9; step++) {
                 percents.add(Math.round((stretch[0] + step * stretch[1]) * 100) / 100.0);
             }
         }
         percents.add(100.0);
+        return curves(percents);
+    }
+
+    /** The same at any shares [% v/v]. */
+    Curves curves(List<Double> percents) {
         Map<String, Curves.SpotCurve> curves = new LinkedHashMap<>();
         for (int spot : spots) {
             List<Outlook.Spot> each =
@@ -135,15 +173,19 @@ final class PlateConsultation implements Consultation {
                             each.stream().map(Outlook.Spot::high).toList()));
         }
         PossibleSamples samples = outlook.possibleSamples();
+        List<Double> strengths = spots.size() < 2
+                ? List.of()
+                : percents.stream()
+                        .map(p -> outlook.knowledge().model().strength(p))
+                        .toList();
         return new Curves(
                 percents,
                 curves,
                 percents.stream().map(p -> outlook.chance(p, spots)).toList(),
-                spots.size() < 2
+                strengths.stream().map(samples::smallestGap).toList(),
+                strengths.stream().map(samples::smallestResolution).toList(),
+                aim.parting().pairs().isEmpty()
                         ? List.of()
-                        : percents.stream()
-                                .map(p -> samples.smallestGap(
-                                        outlook.knowledge().model().strength(p)))
-                                .toList());
+                        : percents.stream().map(aim::chance).toList());
     }
 }

@@ -8,7 +8,8 @@ package midplate.advice;
  * @param percentStrong what these two volumes make [% v/v]
  * @param lowPercent if each volume is half a graduation off, the least it can be [% v/v]
  * @param highPercent and the most [% v/v]
- * @param lowChance the least chance between these two that every spot reads inside the window [1]
+ * @param lowChance the least chance between these two that every spot reads inside the window, named
+ *     pairs apart [1]
  * @param highChance and the greatest [1]
  */
 public record Pour(

@@ -2,13 +2,12 @@ package midplate.advice;
 
 import java.util.ArrayList;
 import java.util.List;
-import midplate.inference.Outlook;
 
 /** From a ratio to millilitres, and what half a graduation on each volume does to the chance. */
 final class Pouring {
     private Pouring() {}
 
-    static Pour of(Ratio ratio, Glassware glassware, Outlook outlook, List<Integer> spots) {
+    static Pour of(Ratio ratio, Glassware glassware, Aim aim) {
         double step = glassware.graduationMl();
         double strongMl = rounded(glassware.amountMl() * ratio.percentStrong() / 100, step);
         double weakMl = rounded(glassware.amountMl() - strongMl, step);
@@ -21,7 +20,7 @@ final class Pouring {
         List<Double> percents = new ArrayList<>(List.of(low, poured, high));
         RatioSearch.grid(low, high).stream().filter(p -> p > low && p < high).forEach(percents::add);
         for (double percent : percents) {
-            double chance = outlook.chance(percent, spots);
+            double chance = aim.chance(percent);
             least = Math.min(least, chance);
             most = Math.max(most, chance);
         }

@@ -4,6 +4,8 @@ import java.util.List;
 import java.util.Optional;
 import midplate.chemistry.Solvent;
 import midplate.chemistry.Sorbent;
+import midplate.inference.Parting;
+import midplate.inference.SpotPair;
 import midplate.plate.Run;
 import midplate.plate.Setting;
 
@@ -19,6 +21,7 @@ import midplate.plate.Setting;
  * @param window where every spot should lie
  * @param setting how much plates scatter here
  * @param glassware what the eluent is measured with
+ * @param wishes what is wished beyond the window
  */
 public record Question(
         Sorbent sorbent,
@@ -29,10 +32,37 @@ public record Question(
         List<Run> runs,
         Window window,
         Setting setting,
-        Glassware glassware) {
+        Glassware glassware,
+        Wishes wishes) {
     /** Keeps its own copies. */
     public Question {
         spots = List.copyOf(spots);
         runs = List.copyOf(runs);
+    }
+
+    /** A question without further wishes. */
+    public Question(
+            Sorbent sorbent,
+            Solvent weak,
+            Solvent strong,
+            Optional<String> additive,
+            List<String> spots,
+            List<Run> runs,
+            Window window,
+            Setting setting,
+            Glassware glassware) {
+        this(sorbent, weak, strong, additive, spots, runs, window, setting, glassware, Wishes.NONE);
+    }
+
+    /** The same question with these wishes. */
+    public Question wishing(Wishes wished) {
+        return new Question(sorbent, weak, strong, additive, spots, runs, window, setting, glassware, wished);
+    }
+
+    /** The pairs to be kept apart, by the places of their spots. */
+    Parting parting() {
+        return Parting.of(wishes.apart().stream()
+                .map(pair -> new SpotPair(spots.indexOf(pair.one()), spots.indexOf(pair.other())))
+                .toList());
     }
 }

@@ -2,7 +2,6 @@ package midplate.advice;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.IntStream;
 import midplate.inference.Outlook;
 import midplate.inference.PairModel;
 import midplate.inference.PossibleSamples;
@@ -10,10 +9,11 @@ import midplate.inference.PossibleSamples;
 /**
  * Finds the share of the strong solvent that suits all spots.
  *
- * <p>The best chance that every spot reads inside the window counts first. Among shares whose chance is within 0.02 of the
- * best, the spots' separation decides: the largest expected smallest resolution between neighbours; one spot alone should
- * come nearest to Rf 0.4. Where the best chance is itself small, 0.02 would let anything through; then a share must also
- * keep nine tenths of it. Where even the best is below 0.02, the number of spots to expect inside decides.
+ * <p>The best chance that every spot reads inside the window, and the named pairs lie apart, counts first. Among shares whose
+ * chance is within 0.02 of the best, the spots' separation decides: the largest expected smallest resolution between
+ * neighbours; one spot alone should come nearest to Rf 0.4. Where the best chance is itself small, 0.02 would let anything
+ * through; then a share must also keep nine tenths of it. Where even the best is below 0.02, the number of spots to expect
+ * inside, and of pairs apart, decides.
  */
 final class RatioSearch {
     private static final double AS_GOOD = 0.02;
@@ -32,23 +32,22 @@ final class RatioSearch {
     private static final double NEAR_SHARE = 0.75;
 
     private final Outlook outlook;
-    private final List<Integer> spots;
+    private final Aim aim;
     private final PossibleSamples samples;
     private final List<Double> promising;
 
-    /** A share with the chance that every spot reads inside the window. */
+    /** A share with the chance of what is aimed at. */
     record Found(double percent, double chance) {}
 
-    private RatioSearch(Outlook outlook, List<Integer> spots) {
-        this.outlook = outlook;
-        this.spots = spots;
+    private RatioSearch(Aim aim) {
+        this.outlook = aim.outlook();
+        this.aim = aim;
         this.samples = outlook.possibleSamples();
         this.promising = promising();
     }
 
-    static RatioSearch of(Outlook outlook) {
-        return new RatioSearch(
-                outlook, IntStream.range(0, outlook.knowledge().spots()).boxed().toList());
+    static RatioSearch of(Aim aim) {
+        return new RatioSearch(aim);
     }
 
     PossibleSamples samples() {
@@ -95,11 +94,11 @@ final class RatioSearch {
         double most = 0;
         for (int i = 0; i < chances.length; i++) {
             if (i % STRIDE == 0 || i < EACH_UP_TO) {
-                chances[i] = outlook.chance(grid.get(i), spots);
+                chances[i] = aim.chance(grid.get(i), near(most));
                 most = Math.max(most, chances[i]);
             }
         }
-        double near = most < HOPELESS ? 0 : Math.min(most - NEAR, NEAR_SHARE * most);
+        double near = near(most);
         List<Double> kept = new ArrayList<>();
         for (int i = 0; i < chances.length; i++) {
             int before = i - i % STRIDE;
@@ -111,16 +110,26 @@ final class RatioSearch {
         return kept;
     }
 
+    /** The chance that is near enough to the best. */
+    private static double near(double most) {
+        return most < HOPELESS ? 0 : Math.min(most - NEAR, NEAR_SHARE * most);
+    }
+
+    /** The chance that is as good as the best. */
+    private static double least(double most) {
+        return most < HOPELESS ? 0 : Math.max(most - AS_GOOD, KEPT * most);
+    }
+
     /** The optimum among given shares, at least one. */
     Found best(List<Double> percents) {
         List<Found> all = new ArrayList<>();
         double most = 0;
         for (double percent : percents) {
-            Found found = new Found(percent, outlook.chance(percent, spots));
+            Found found = new Found(percent, aim.chance(percent, least(most)));
             all.add(found);
             most = Math.max(most, found.chance());
         }
-        double least = most < HOPELESS ? 0 : Math.max(most - AS_GOOD, KEPT * most);
+        double least = least(most);
         Found best = all.get(0);
         double bestWorth = Double.NEGATIVE_INFINITY;
         for (Found found : all) {
@@ -136,14 +145,14 @@ final class RatioSearch {
     }
 
     /**
-     * The greatest chance for some of the spots on one plate, over given shares, rising: every third is tried, and then
+     * The greatest chance of an aim on one plate, over given shares, rising: every third is tried, and then
      * those beside the best of them.
      */
-    static Found likeliest(Outlook outlook, List<Integer> spots, List<Double> percents) {
+    static Found likeliest(Aim aim, List<Double> percents) {
         int best = 0;
         double most = -1;
         for (int i = 0; i < percents.size(); i += SKIPPED) {
-            double chance = outlook.chance(percents.get(i), spots);
+            double chance = aim.chance(percents.get(i), most);
             if (chance > most) {
                 most = chance;
                 best = i;
@@ -152,7 +161,7 @@ final class RatioSearch {
         Found found = new Found(percents.get(best), most);
         int last = Math.min(percents.size() - 1, best + SKIPPED - 1);
         for (int i = Math.max(0, best - SKIPPED + 1); i <= last; i++) {
-            double chance = outlook.chance(percents.get(i), spots);
+            double chance = aim.chance(percents.get(i), found.chance());
             if (chance > found.chance()) {
                 found = new Found(percents.get(i), chance);
             }
@@ -162,12 +171,10 @@ final class RatioSearch {
 
     private double worth(double percent, double most) {
         if (most < HOPELESS) {
-            return spots.stream()
-                    .mapToDouble(spot -> outlook.chance(percent, List.of(spot)))
-                    .sum();
+            return aim.expected(percent);
         }
-        if (spots.size() == 1) {
-            return -Math.abs(outlook.rf(spots.get(0), percent) - FAVOURITE_RF);
+        if (aim.spots().size() == 1) {
+            return -Math.abs(outlook.rf(aim.spots().get(0), percent) - FAVOURITE_RF);
         }
         return samples.smallestResolution(outlook.knowledge().model().strength(percent));
     }

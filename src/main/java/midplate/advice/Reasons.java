@@ -1,9 +1,11 @@
 package midplate.advice;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import midplate.inference.Knowledge;
+import midplate.inference.Parting;
 import midplate.inference.PlateRun;
 import midplate.words.Digits;
 import midplate.words.Message;
@@ -22,8 +24,18 @@ final class Reasons {
     private final Forecast forecast;
     private final RatioSearch.Found best;
     private final Knowledge knowledge;
+    private final Goal goal;
+    private final Suggestions suggestions;
 
-    Reasons(Question question, Forecast forecast, RatioSearch.Found best, Knowledge knowledge) {
+    Reasons(
+            Question question,
+            Forecast forecast,
+            Goal goal,
+            RatioSearch.Found best,
+            Knowledge knowledge,
+            Suggestions suggestions) {
+        this.goal = goal;
+        this.suggestions = suggestions;
         this.question = question;
         this.forecast = forecast;
         this.best = best;
@@ -33,7 +45,13 @@ final class Reasons {
     /** All reasons, the most important first. */
     List<Message> all(UsedRuns runs, double smallestGap, int compounds) {
         List<Message> reasons = new ArrayList<>();
-        reasons.add(limit());
+        Optional<ApartChance> pair = likeliestTogether();
+        if (pair.isPresent() && 1 - pair.get().chance() > missed(worst())) {
+            reasons.add(apart("advice.why-apart-decides", pair.get()));
+        } else {
+            reasons.add(limit());
+            pair.ifPresent(least -> reasons.add(apart("advice.why-apart", least)));
+        }
         if (!runs.own().isEmpty()) {
             reasons.add(step(runs.own().get(runs.own().size() - 1)));
         } else if (runs.others().isEmpty()) {
@@ -41,6 +59,7 @@ final class Reasons {
         } else {
             reasons.add(Message.of("advice.why-other-pair"));
         }
+        Identities.of(knowledge).why().ifPresent(reasons::add);
         neighbours(smallestGap).ifPresent(reasons::add);
         rounding().ifPresent(reasons::add);
         return reasons;
@@ -48,12 +67,7 @@ final class Reasons {
 
     /** The spot that most likely misses the window, and where. */
     private Message limit() {
-        SpotForecast worst = forecast.spots().get(0);
-        for (SpotForecast spot : forecast.spots()) {
-            if (missed(spot) > missed(worst)) {
-                worst = spot;
-            }
-        }
+        SpotForecast worst = worst();
         boolean low = worst.below() >= worst.above();
         double edge = low ? question.window().low() : question.window().high();
         double room = low ? worst.rf() - edge : edge - worst.rf();
@@ -75,6 +89,16 @@ final class Reasons {
                 times(low ? worst.below() : worst.above()));
     }
 
+    private SpotForecast worst() {
+        SpotForecast worst = forecast.spots().get(0);
+        for (SpotForecast spot : forecast.spots()) {
+            if (missed(spot) > missed(worst)) {
+                worst = spot;
+            }
+        }
+        return worst;
+    }
+
     private static double missed(SpotForecast spot) {
         return spot.below() + spot.above();
     }
@@ -94,7 +118,7 @@ final class Reasons {
                     "percent",
                     last.percent(),
                     "strong",
-                    question.strong().name());
+                    question.strong().said());
         }
         return Message.of(
                 change > 0 ? "advice.why-stronger" : "advice.why-weaker",
@@ -103,9 +127,27 @@ final class Reasons {
                 "after",
                 Digits.percent(forecast.percentStrong()),
                 "strong",
-                question.strong().name(),
+                question.strong().said(),
                 "factor",
                 Digits.factor(Math.exp(Math.abs(change))));
+    }
+
+    /** Of the pairs to be kept apart, the one that most likely is not. */
+    private Optional<ApartChance> likeliestTogether() {
+        return goal.apart().stream().min(Comparator.comparingDouble(ApartChance::chance));
+    }
+
+    private static Message apart(String key, ApartChance pair) {
+        return Message.of(
+                key,
+                "one",
+                pair.names().one(),
+                "other",
+                pair.names().other(),
+                "least",
+                Parting.LEAST_RF,
+                "times",
+                times(pair.chance()));
     }
 
     /** How far apart the closest two spots should come. */
@@ -128,19 +170,15 @@ final class Reasons {
         if (smallestGap >= TOUCHING && expected < KNOWN_GAP * smallestGap) {
             return Optional.of(Message.of("advice.why-gap-unknown", "lower", lower, "upper", upper));
         }
-        return Optional.of(Message.of(
-                smallestGap < TOUCHING ? "advice.why-touching" : "advice.why-gap",
-                "lower",
-                lower,
-                "upper",
-                upper,
-                "gap",
-                smallestGap));
+        return Optional.of(
+                smallestGap < TOUCHING
+                        ? suggestions.touching(lower, upper, smallestGap)
+                        : Message.of("advice.why-gap", "lower", lower, "upper", upper, "gap", smallestGap));
     }
 
     /** What pouring a simple ratio costs. */
     private Optional<Message> rounding() {
-        double cost = best.chance() - forecast.chance();
+        double cost = best.chance() - goal.chance();
         if (cost < WORTH_SAYING) {
             return Optional.empty();
         }

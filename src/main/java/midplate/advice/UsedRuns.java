@@ -53,19 +53,26 @@ record UsedRuns(List<PlateRun> own, List<PlateRun> others, List<Message> notes) 
                         "run",
                         number,
                         "sorbent",
-                        eluent.sorbent().id()));
+                        eluent.sorbent().said()));
             } else if (!sameAdditive(eluent.additive(), question.additive())) {
                 notes.add(Message.of("advice.run-other-additive", "run", number));
             } else if (isOwn(eluent, asked, pairs)) {
-                own.add(new PlateRun(asked.id(), eluent.percentStrong(), run.readings()));
-                notes.addAll(pairs.standInNotes(eluent.weak(), eluent.strong()));
+                own.add(new PlateRun(
+                        asked.id(), eluent.percentStrong(), run.readings(), i, run.unlabelled(), run.notSeen()));
+                notes.addAll(pairs.standInNotes(
+                        eluent.weak(), eluent.strong(), question.wishes().shelf()));
             } else {
                 Optional<MeasuredPair> other = pairs.find(eluent.sorbent(), eluent.weak(), eluent.strong());
-                if (other.isPresent() && models.isLinked(other.get().id(), asked.id())) {
+                boolean linked = other.filter(pair -> models.isLinked(pair.id(), asked.id()))
+                        .isPresent();
+                if (linked && !run.unlabelled().isEmpty()) {
+                    notes.add(Message.of("advice.unlabelled-other-pair", "run", number));
+                }
+                if (!linked) {
+                    notes.add(Message.of("advice.run-not-measured", "run", number));
+                } else if (!run.readings().isEmpty()) {
                     others.add(new PlateRun(other.get().id(), eluent.percentStrong(), run.readings()));
                     notes.add(Message.of("advice.run-other-pair", "run", number));
-                } else {
-                    notes.add(Message.of("advice.run-not-measured", "run", number));
                 }
             }
         }

@@ -22,8 +22,8 @@ public record Window(double low, double high) {
                     "window",
                     Message.of("advice.window-out-of-range", "low", low, "high", high),
                     "[" + low + ", " + high + "]",
-                    "0 ≤ low < high ≤ 1, at least 0.02 apart",
-                    "Give the lower and the upper Rf, for example [0.2, 0.8].");
+                    Message.of("allowed.window"),
+                    Message.of("todo.give-window"));
         }
     }
 

@@ -28,10 +28,10 @@ public final class EluentRules {
         if (weak.equals(strong)) {
             return Optional.of(new Refusal(
                     field,
-                    Message.of("catalogue.same-solvent", "solvent", weak.name()),
+                    Message.of("catalogue.same-solvent", "solvent", weak.said()),
                     strong.name(),
-                    "another solvent than " + weak.name(),
-                    "Name two different solvents; for one alone, leave out the other with a share of 0."));
+                    Message.of("allowed.other-solvent", "solvent", weak.said()),
+                    Message.of("todo.name-two-solvents")));
         }
         Optional<Immiscibility> apart = catalogue.immiscible(weak, strong);
         if (apart.isPresent()) {
@@ -39,11 +39,11 @@ public final class EluentRules {
             return Optional.of(new Refusal(
                     field,
                     partly
-                            ? Message.of("catalogue.pair-partly-miscible", "weak", weak.name(), "strong", strong.name())
-                            : Message.of("catalogue.pair-immiscible", "weak", weak.name(), "strong", strong.name()),
+                            ? Message.of("catalogue.pair-partly-miscible", "weak", weak.said(), "strong", strong.said())
+                            : Message.of("catalogue.pair-immiscible", "weak", weak.said(), "strong", strong.said()),
                     strong.name(),
-                    "a solvent that mixes with " + weak.name() + " in every ratio",
-                    "Take ethyl acetate or an ether instead, or another weak solvent."));
+                    Message.of("allowed.miscible-solvent", "solvent", weak.said()),
+                    Message.of("todo.take-miscible")));
         }
         return reversed(field, sorbent, weak, strong);
     }
@@ -73,18 +73,18 @@ public final class EluentRules {
                 Message.of(
                         "catalogue.pair-reversed",
                         "weak",
-                        weak.name(),
+                        weak.said(),
                         "weakStrength",
                         weakShown,
                         "strong",
-                        strong.name(),
+                        strong.said(),
                         "strongStrength",
                         strongShown,
                         "sorbent",
-                        sorbent.id()),
+                        sorbent.said()),
                 strong.name(),
-                "a solvent stronger than " + weak.name(),
-                "Swap the two solvents, and take 100 minus the percentage."));
+                Message.of("allowed.stronger-solvent", "solvent", weak.said()),
+                Message.of("todo.swap-and-subtract")));
     }
 
     /** The solvent that was measured in place of this one, or this one. */

@@ -8,9 +8,9 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.ToIntFunction;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import midplate.chemistry.Solvent;
+import midplate.words.Allowed;
 import midplate.words.Message;
 import midplate.words.Nearest;
 import midplate.words.Refusal;
@@ -42,14 +42,16 @@ final class NameIndex {
 
     /** The refusal of a name that no solvent has. */
     Refusal unknown(String field, String name) {
-        List<String> near = nearest(name);
-        String todo = near.isEmpty() ? "Take a name from the list." : "Did you mean " + String.join(" or ", near) + "?";
-        String allowed = solvents.stream().map(Solvent::name).collect(Collectors.joining(", "));
+        List<Message> near = nearest(name);
+        Message todo = near.isEmpty()
+                ? Message.of("todo.take-from-list")
+                : Message.of("todo.did-you-mean", "name", Allowed.either(near));
+        Message allowed = Allowed.list(solvents.stream().map(Solvent::said).toList());
         return new Refusal(field, Message.of("catalogue.unknown-solvent", "came", name), name, allowed, todo);
     }
 
     /** Up to three solvents one of whose names is near: at most a third of its letters differ, two for short ones. */
-    private List<String> nearest(String name) {
+    private List<Message> nearest(String name) {
         String wanted = plain(name);
         int limit = Nearest.slips(wanted);
         ToIntFunction<Solvent> distance = solvent -> names(solvent)
@@ -60,7 +62,7 @@ final class NameIndex {
                 .filter(solvent -> distance.applyAsInt(solvent) <= limit)
                 .sorted(Comparator.comparingInt(distance))
                 .limit(OFFERED)
-                .map(Solvent::name)
+                .map(Solvent::said)
                 .toList();
     }
 

@@ -18,6 +18,7 @@ enum PropertyKind {
     BOILING_RANGE_HIGH(20, 200, "°C"),
     FLASH_POINT(-60, 100, "°C", ""),
     VISCOSITY(0.1, 5, "mPa s", "cP"),
+    SURFACE_TENSION(10, 80, "mN/m"),
     REFRACTIVE_INDEX(1.2, 1.7, ""),
     UV_CUTOFF(170, 400, "nm"),
     POLARITY_INDEX(-0.5, 12, ""),

@@ -9,6 +9,7 @@ import java.util.Optional;
 import midplate.chemistry.EluentComponent;
 import midplate.chemistry.Solvent;
 import midplate.chemistry.Sorbent;
+import midplate.words.Language;
 import midplate.words.Refusal;
 
 /**
@@ -23,7 +24,7 @@ public final class SolventCatalogue {
     private final Map<String, Solvent> solvents;
     private final NameIndex names;
     private final Map<String, Source> sources;
-    private final Map<String, String> hazardTexts;
+    private final Map<Language, Map<String, String>> hazardTexts;
     private final Map<String, List<PublishedValue>> values;
     private final List<Immiscibility> immiscible;
     private final Map<String, StandIn> standIns;
@@ -34,8 +35,8 @@ public final class SolventCatalogue {
         sources = SourceReader.read(folder);
         solvents = SolventReader.read(folder);
         names = new NameIndex(solvents.values());
-        hazardTexts = HazardReader.read(folder, sources);
-        values = PropertyReader.read(folder, solvents, sources, hazardTexts);
+        hazardTexts = HazardReader.readAll(folder, sources);
+        values = PropertyReader.read(folder, solvents, sources, wordings(Language.ENGLISH));
         PairReader pairs = new PairReader(folder, solvents, sources);
         immiscible = pairs.immiscible();
         standIns = pairs.standIns();
@@ -112,6 +113,11 @@ public final class SolventCatalogue {
                 .findFirst();
     }
 
+    /** The value of a property at 20 °C that a calculation takes; empty when there is none. */
+    public Optional<PublishedValue> atRoomTemperature(Solvent solvent, String property) {
+        return preferred(solvent, property, ROOM_TEMPERATURE);
+    }
+
     /** ε⁰ [1] with its source, on that sorbent in that series; empty when it is not printed there. */
     public Optional<PublishedValue> strengthValue(Solvent solvent, Sorbent sorbent, StrengthSeries series) {
         return preferred(solvent, PropertyKind.ELUENT_STRENGTH.id(), series.condition(sorbent));
@@ -163,15 +169,26 @@ public final class SolventCatalogue {
         return sources;
     }
 
-    /** The hazard statements of a solvent, each with its wording and the row it comes from. */
+    /** The hazard statements of a solvent, each with its English wording and the row it comes from. */
     public List<Hazard> hazards(Solvent solvent) {
+        return hazards(solvent, Language.ENGLISH);
+    }
+
+    /** The same with the wording of a language, in English where it has none. */
+    public List<Hazard> hazards(Solvent solvent, Language language) {
+        Map<String, String> english = wordings(Language.ENGLISH);
+        Map<String, String> wordings = wordings(language);
         List<Hazard> hazards = new ArrayList<>();
         for (PublishedValue value : values(solvent, PropertyKind.HAZARD_STATEMENTS.id())) {
             Arrays.stream(value.value().split(" ", -1))
-                    .map(code -> new Hazard(code, hazardTexts.getOrDefault(code, ""), value))
+                    .map(code -> new Hazard(code, wordings.getOrDefault(code, english.getOrDefault(code, "")), value))
                     .forEach(hazards::add);
         }
         return List.copyOf(hazards);
+    }
+
+    private Map<String, String> wordings(Language language) {
+        return hazardTexts.getOrDefault(language, Map.of());
     }
 
     /** The cautions of this solvent beyond its hazard statements. */

@@ -1,6 +1,7 @@
 package midplate.chemistry;
 
 import java.util.Objects;
+import midplate.words.Allowed;
 import midplate.words.Message;
 import midplate.words.Refusal;
 
@@ -120,9 +121,10 @@ public final class EluentStrength {
         Range reach = Range.closed(weak.strength(), strong.strength());
         if (!(step > 0) || !(strength >= weak.strength()) || !(strength <= strong.strength())) {
             String came = Objects.toString(strength);
-            Message reason = Message.of("chemistry.strength-not-reached", "came", came, "allowed", reach.toString());
+            Message reason = Message.of(
+                    "chemistry.strength-not-reached", "came", Allowed.figure(came), "allowed", reach.allowed());
             throw new Refusal(
-                    "strength", reason, came, reach.toString(), "Take another pair of solvents, or another strength.");
+                    "strength", reason, came, reach.allowed(), Message.of("todo.take-other-pair-or-strength"));
         }
         double moleFraction = Math.expm1(scale * (strength - weak.strength())) / Math.expm1(scale * step);
         return 100 * volumeFraction(Math.min(1, moleFraction), weak, strong);
@@ -167,10 +169,10 @@ public final class EluentStrength {
         double step = strong.strength() - weak.strength();
         if (!(step >= 0)) {
             String came = Objects.toString(strong.strength());
-            String allowed = Range.closed(weak.strength(), 2).toString();
+            Message allowed = Range.closed(weak.strength(), 2).allowed();
             Message reason =
                     Message.of("chemistry.weak-is-stronger", "weak", weak.strength(), "strong", strong.strength());
-            throw new Refusal("strong", reason, came, allowed, "Swap the two solvents.");
+            throw new Refusal("strong", reason, came, allowed, Message.of("todo.swap-solvents"));
         }
         return step;
     }

@@ -1,7 +1,7 @@
 package midplate.chemistry;
 
-import java.util.Locale;
 import java.util.Objects;
+import midplate.words.Allowed;
 import midplate.words.Message;
 import midplate.words.Refusal;
 
@@ -44,22 +44,26 @@ record Range(double low, End lowEnd, double high, End highEnd) {
             return value;
         }
         String came = Objects.toString(value);
-        Message reason = Message.of("chemistry.out-of-range", "field", field, "came", came, "allowed", toString());
-        throw new Refusal(field, reason, came, toString(), "Give a number inside the interval.");
+        Message reason = Message.of(
+                "chemistry.out-of-range", "field", field, "came", Allowed.figure(came), "allowed", allowed());
+        throw new Refusal(field, reason, came, allowed(), Message.of("todo.give-number-inside"));
+    }
+
+    /** What is allowed, to be put into words. */
+    Message allowed() {
+        String from = Allowed.number(low);
+        String to = Allowed.number(high);
+        if (lowEnd == End.INCLUDED) {
+            return highEnd == End.INCLUDED ? Allowed.closed(from, to) : Allowed.rightOpen(from, to);
+        }
+        return highEnd == End.INCLUDED ? Allowed.leftOpen(from, to) : Allowed.open(from, to);
     }
 
     /** As mathematicians write it: {@code (0, 1]}. */
     @Override
     public String toString() {
         return (lowEnd == End.INCLUDED ? "[" : "(")
-                + text(low) + ", " + text(high)
+                + Allowed.number(low) + ", " + Allowed.number(high)
                 + (highEnd == End.INCLUDED ? "]" : ")");
-    }
-
-    private static String text(double end) {
-        if (Double.isInfinite(end)) {
-            return end > 0 ? "∞" : "-∞";
-        }
-        return end == Math.rint(end) ? String.format(Locale.ROOT, "%.0f", end) : Double.toString(end);
     }
 }

@@ -1,6 +1,8 @@
 package midplate.chemistry;
 
 import java.util.List;
+import java.util.Map;
+import midplate.words.Message;
 
 /**
  * A solvent by its names.
@@ -15,5 +17,10 @@ public record Solvent(String id, String name, String cas, String formula, List<S
     /** Keeps its own copy of the synonyms. */
     public Solvent {
         synonyms = List.copyOf(synonyms);
+    }
+
+    /** Its name, to be put into the words of a language; in English it is {@link #name()}. */
+    public Message said() {
+        return new Message("solvent." + id, Map.of());
     }
 }

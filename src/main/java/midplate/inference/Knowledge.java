@@ -20,19 +20,36 @@ public final class Knowledge {
         0.011257411327720691, 0.22207592200561266, 8.0 / 15, 0.22207592200561266, 0.011257411327720691
     };
 
-    private static final int POINTS_PER_SCENARIO = 32;
+    /** Points of a spot's cloud in one scenario of many. */
+    static final int POINTS = 32;
 
     private final PairModel model;
     private final PlateScatter scatter;
     private final List<Scenario> scenarios;
+    private final List<SpotGuess> guesses;
+    private final double matched;
 
     /** One possible past: its weight, and a cloud for each spot. */
     record Scenario(double weight, List<TraitCloud> spots) {}
 
-    private Knowledge(PairModel model, PlateScatter scatter, List<Scenario> scenarios) {
+    private Knowledge(
+            PairModel model, PlateScatter scatter, List<Scenario> scenarios, List<SpotGuess> guesses, double matched) {
         this.model = model;
         this.scatter = scatter;
         this.scenarios = List.copyOf(scenarios);
+        this.guesses = List.copyOf(guesses);
+        this.matched = matched;
+    }
+
+    /**
+     * Knowledge that others worked out.
+     *
+     * @param guesses which unlabelled spot is which
+     * @param matched share of the ways to match them that is in the scenarios [1]
+     */
+    static Knowledge of(
+            PairModel model, PlateScatter scatter, List<Scenario> scenarios, List<SpotGuess> guesses, double matched) {
+        return new Knowledge(model, scatter, scenarios, guesses, matched);
     }
 
     /**
@@ -56,10 +73,10 @@ public final class Knowledge {
         boolean anything = sorted.stream().anyMatch(trials -> !trials.isEmpty());
         if (!scatter.isShared() || !anything) {
             List<TraitCloud> clouds = evidence.stream().map(SpotEvidence::cloud).toList();
-            return new Knowledge(model, scatter, List.of(new Scenario(1, clouds)));
+            return new Knowledge(model, scatter, List.of(new Scenario(1, clouds)), List.of(), 1);
         }
         SharedPlateError error = new SharedPlateError(plates, sorted, model, scatter);
-        return new Knowledge(model, scatter, scenarios(error.tried(), evidence));
+        return new Knowledge(model, scatter, scenarios(error.tried(), evidence), List.of(), 1);
     }
 
     private static List<Scenario> scenarios(SharedPlateError.Tried[] tried, List<SpotEvidence> evidence) {
@@ -73,7 +90,7 @@ public final class Knowledge {
             for (SpotEvidence spot : evidence) {
                 SpotEvidence.Shifted shifted = spot.shifted(tried[k].shifts());
                 logWeights[k] += shifted.logEvidence();
-                spots.add(shifted.cloud().thinned(POINTS_PER_SCENARIO, offset));
+                spots.add(shifted.cloud().thinned(POINTS, offset));
             }
             clouds.add(spots);
             greatest = Math.max(greatest, logWeights[k]);
@@ -100,6 +117,23 @@ public final class Knowledge {
     /** How many spots there are. */
     public int spots() {
         return scenarios.get(0).spots().size();
+    }
+
+    /** What the unlabelled spots may be, by plate, lane and place; empty where every spot seen has its name. */
+    public List<SpotGuess> guesses() {
+        return guesses;
+    }
+
+    /** The share of the ways to match unlabelled spots that counts here [1]; the rest was left out as too many. */
+    public double matched() {
+        return matched;
+    }
+
+    /** What is known of a spot by itself, whatever the scenario. */
+    TraitCloud cloud(int spot) {
+        return TraitCloud.joined(
+                scenarios.stream().map(each -> each.spots().get(spot)).toList(),
+                scenarios.stream().mapToDouble(Scenario::weight).toArray());
     }
 
     PlateScatter scatter() {

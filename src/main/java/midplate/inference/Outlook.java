@@ -15,12 +15,24 @@ public final class Outlook {
     private static final double TAIL = 0.05;
     private static final double QUANTILE_STEP = 0.002;
     private static final double NO_WEIGHT = 1e-5;
+    /** A combination of scenario and plate error that adds less to a chance is not looked into for pairs. */
+    private static final double NEGLIGIBLE = 1e-6;
+
+    private static final double[] EVERYWHERE = new double[LogitScale.SIZE];
+
+    static {
+        Arrays.fill(EVERYWHERE, 1);
+    }
 
     private final Knowledge knowledge;
     private final WindowChances window;
     private final double[] shifts;
     private final double[] shiftWeights;
     private final List<Map<Double, double[]>> insideChances = new ArrayList<>();
+    private final Map<Goal, Double> goalChances = new HashMap<>();
+    private final Map<Parting, ApartShares> apartShares = new HashMap<>();
+
+    private record Goal(double percent, List<Integer> spots, Parting parting) {}
 
     private Outlook(Knowledge knowledge, WindowChances window) {
         this.knowledge = knowledge;
@@ -63,6 +75,41 @@ public final class Outlook {
      * them alike, so it is no product of chances unless the setting has none.
      */
     public double chance(double percent, List<Integer> spots) {
+        return summed(insideTogether(percent, spots));
+    }
+
+    /**
+     * The chance that every spot of some reads inside the window and the named pairs lie apart on one plate [1]; without
+     * pairs it is {@link #chance(double, List)}, and each pair can only lower it. A pair may have spots that need not read
+     * inside.
+     */
+    public double chance(double percent, List<Integer> spots, Parting parting) {
+        if (parting.pairs().isEmpty()) {
+            return chance(percent, spots);
+        }
+        return goalChances.computeIfAbsent(
+                new Goal(percent, spots, parting), goal -> summed(insideAndApart(percent, spots, parting)));
+    }
+
+    private double[] insideAndApart(double percent, List<Integer> spots, Parting parting) {
+        double[] all = insideTogether(percent, spots);
+        for (int i = 0; i < all.length; i++) {
+            double weight = knowledge.scenarios().get(i / shifts.length).weight() * shiftWeights[i % shifts.length];
+            all[i] = weight * all[i] < NEGLIGIBLE ? 0 : all[i];
+        }
+        double[][] counts = new double[knowledge.spots()][];
+        Arrays.fill(counts, EVERYWHERE);
+        for (int spot : spots) {
+            counts[spot] = window.at(percent).inside();
+        }
+        apartShares
+                .computeIfAbsent(parting, pairs -> new ApartShares(knowledge, pairs))
+                .multiply(all, knowledge.model().strength(percent), counts);
+        return all;
+    }
+
+    /** The chance of some spots to read inside together, for each scenario and each error of the next plate. */
+    private double[] insideTogether(double percent, List<Integer> spots) {
         List<Knowledge.Scenario> scenarios = knowledge.scenarios();
         double[] all = new double[scenarios.size() * shifts.length];
         Arrays.fill(all, 1);
@@ -72,6 +119,11 @@ public final class Outlook {
                 all[i] *= inside[i];
             }
         }
+        return all;
+    }
+
+    private double summed(double[] all) {
+        List<Knowledge.Scenario> scenarios = knowledge.scenarios();
         double chance = 0;
         for (int i = 0; i < all.length; i++) {
             chance += scenarios.get(i / shifts.length).weight() * shiftWeights[i % shifts.length] * all[i];

@@ -1,6 +1,7 @@
 package midplate.inference;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -82,11 +83,15 @@ public final class PlateModels {
         List<PlateRun> own = of(pair, runs).stream().sorted(byContent(spots)).toList();
         List<List<Trial>> trials = new ArrayList<>();
         List<TraitPrior> priors = new ArrayList<>();
-        for (String spot : spots) {
-            trials.add(trials(spot, own));
-            priors.add(prior(pair, scatter, spot, runs));
+        Map<String, Knowledge> matched = matchedElsewhere(pair, scatter, spots, runs);
+        for (int i = 0; i < spots.size(); i++) {
+            trials.add(trials(spots.get(i), own));
+            TraitPrior prior = prior(pair, scatter, spots.get(i), runs);
+            priors.add(matched.isEmpty() ? prior : narrowest(prior, pair, matched, i));
         }
-        return Knowledge.from(model, scatter, own.size(), trials, priors);
+        return own.stream().allMatch(run -> run.unlabelled().isEmpty())
+                ? Knowledge.from(model, scatter, own.size(), trials, priors)
+                : MatchedKnowledge.from(model, scatter, spots, own, trials, priors);
     }
 
     /** Plates in an order that depends on what was read and not on when, or under which heading, it was typed. */
@@ -96,7 +101,7 @@ public final class PlateModels {
             order = order.thenComparing(
                     run -> Optional.ofNullable(run.readings().get(spot)), PlateModels::compare);
         }
-        return order;
+        return order.thenComparing(LaneToMatch.PLATES);
     }
 
     private static int compare(Optional<Reading> one, Optional<Reading> other) {
@@ -115,6 +120,42 @@ public final class PlateModels {
             }
         }
         return trials;
+    }
+
+    /** What the other pairs say in which some spots were seen without a label, each by itself. */
+    private Map<String, Knowledge> matchedElsewhere(
+            String pair, PlateScatter scatter, List<String> spots, List<PlateRun> runs) {
+        Map<String, Knowledge> matched = new LinkedHashMap<>();
+        for (LinkedPair link : links) {
+            List<PlateRun> there = of(link.from(), runs);
+            if (link.leadsTo(pair)
+                    && there.stream().anyMatch(run -> !run.unlabelled().isEmpty())) {
+                List<PlateRun> sorted = there.stream().sorted(byContent(spots)).toList();
+                PairModel from = model(link.from());
+                matched.put(
+                        link.from(),
+                        MatchedKnowledge.from(
+                                from,
+                                scatter.unshared(),
+                                spots,
+                                sorted,
+                                spots.stream().map(spot -> trials(spot, sorted)).toList(),
+                                Collections.nCopies(spots.size(), from.prior())));
+            }
+        }
+        return matched;
+    }
+
+    private TraitPrior narrowest(TraitPrior labelled, String pair, Map<String, Knowledge> matched, int spot) {
+        TraitPrior narrowest = labelled;
+        for (LinkedPair link : links) {
+            Knowledge there = link.leadsTo(pair) ? matched.get(link.from()) : null;
+            if (there != null) {
+                TraitPrior prior = link.prior(there.cloud(spot));
+                narrowest = prior.varianceC() < narrowest.varianceC() ? prior : narrowest;
+            }
+        }
+        return narrowest;
     }
 
     private TraitPrior prior(String pair, PlateScatter scatter, String spot, List<PlateRun> runs) {

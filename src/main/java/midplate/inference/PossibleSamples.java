@@ -48,7 +48,7 @@ public final class PossibleSamples {
     }
 
     /** A square root of a prime for each spot; the spots take them by how weakly they are held, whatever their order. */
-    private static double[] irrational(Knowledge knowledge) {
+    static double[] irrational(Knowledge knowledge) {
         List<Integer> order = IntStream.range(0, knowledge.spots())
                 .boxed()
                 .sorted(Comparator.comparingDouble(knowledge::meanC))

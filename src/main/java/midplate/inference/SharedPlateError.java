@@ -61,6 +61,19 @@ final class SharedPlateError {
         root = new CholeskyDecomposition(symmetric(covariance).scalarMultiply(WIDENED * WIDENED)).getL();
     }
 
+    /**
+     * What the weights of the vectors lack to be true ratios of densities, in logarithms: the same for all of them, so it
+     * matters only beside vectors for other readings. {@code ln |L| − n·ln σ}: L the root of the covariance they are taken from, n
+     * the number of plates, σ [ln units] the deviation of their errors.
+     */
+    double logSpread() {
+        double log = 0;
+        for (int plate = 0; plate < root.getRowDimension(); plate++) {
+            log += Math.log(root.getEntry(plate, plate) / sharedError);
+        }
+        return log;
+    }
+
     /** One vector of plate errors with its weight before the evidence: prior density over the density it was taken from. */
     record Tried(double[] shifts, double logWeight) {}
 

@@ -67,11 +67,20 @@ final class SpotEvidence {
     record Shifted(double logEvidence, TraitCloud cloud) {}
 
     Shifted shifted(double[] plateErrors) {
+        Posterior.Weighed weighed = weighed(plateErrors);
+        return new Shifted(Math.log(weighed.evidence()), posterior.cloud(weighed));
+    }
+
+    /** The first of the two alone. */
+    double logEvidence(double[] plateErrors) {
+        return Math.log(Math.max(Double.MIN_NORMAL, weighed(plateErrors).evidence()));
+    }
+
+    private Posterior.Weighed weighed(double[] plateErrors) {
         double[] shifts = new double[strengths.length];
         for (int i = 0; i < shifts.length; i++) {
             shifts[i] = plateErrors[trials.get(i).plate()];
         }
-        Posterior.Weighed weighed = posterior.weigh(likelihoods, strengths, shifts);
-        return new Shifted(Math.log(weighed.evidence()), posterior.cloud(weighed));
+        return posterior.weigh(likelihoods, strengths, shifts);
     }
 }

@@ -1,6 +1,7 @@
 package midplate.inference;
 
 import java.util.Arrays;
+import java.util.List;
 
 /** What is known of one spot: weighted points (c, s) whose weights sum to 1. Plain arrays, since all time is spent here. */
 final class TraitCloud {
@@ -22,6 +23,24 @@ final class TraitCloud {
         for (int i = 1; i < summed.length; i++) {
             summed[i] += summed[i - 1];
         }
+    }
+
+    /** Clouds put together, each with its share. */
+    static TraitCloud joined(List<TraitCloud> clouds, double[] shares) {
+        int size = clouds.stream().mapToInt(TraitCloud::size).sum();
+        double[] c = new double[size];
+        double[] s = new double[size];
+        double[] weight = new double[size];
+        int at = 0;
+        for (int i = 0; i < shares.length; i++) {
+            TraitCloud cloud = clouds.get(i);
+            for (int point = 0; point < cloud.size(); point++, at++) {
+                c[at] = cloud.c[point];
+                s[at] = cloud.s[point];
+                weight[at] = shares[i] * cloud.weight[point];
+            }
+        }
+        return new TraitCloud(c, s, weight);
     }
 
     int size() {

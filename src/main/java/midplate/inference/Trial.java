@@ -9,8 +9,9 @@ import midplate.plate.Reading;
  * @param plate number of the plate among all plates of the sample, from 0; spots of one plate share its error
  * @param percent share of the strong solvent [% v/v]
  * @param reading what was read
+ * @param blur the spot lies within so much of the reading, which it shares with another spot [1 in Rf]; 0 where it lies alone
  */
-record Trial(int plate, double percent, Reading reading) {
+record Trial(int plate, double percent, Reading reading, double blur) {
     /** An order that depends on what was read and not on when it was typed. */
     static final Comparator<Trial> BY_CONTENT;
 
@@ -20,13 +21,20 @@ record Trial(int plate, double percent, Reading reading) {
             .thenComparingDouble(reading -> reading.standardError().orElse(-1));
 
     static {
-        BY_CONTENT = Comparator.comparingDouble(Trial::percent).thenComparing(Trial::reading, READING);
+        BY_CONTENT = Comparator.comparingDouble(Trial::percent)
+                .thenComparing(Trial::reading, READING)
+                .thenComparingDouble(Trial::blur);
+    }
+
+    /** A reading of a spot that lies alone. */
+    Trial(int plate, double percent, Reading reading) {
+        this(plate, percent, reading, 0);
     }
 
     /**
      * The likelihood of the reading at each mark of η.
      *
-     * <p>A number: Student's density at the reading. A spot on the start line: the chance that it would read no higher than
+     * <p>A number: Student's density at the reading, or its mean within the blur. A spot on the start line: the chance that it would read no higher than
      * the bound; at the front: no lower.
      */
     double[] likelihood(PairModel model, PlateScatter scatter) {
@@ -39,11 +47,17 @@ record Trial(int plate, double percent, Reading reading) {
             double sigma = sigmas[mark];
             double z = (reading.rf() - rf[mark]) / sigma;
             likelihood[mark] = switch (reading.limit()) {
-                case NONE -> Noise.density(z, sigma);
+                case NONE -> blur > 0 ? blurred(rf[mark], sigma) : Noise.density(z, sigma);
                 case AT_START -> Noise.below(z);
                 case AT_FRONT -> Noise.below(-z);
             };
         }
         return likelihood;
+    }
+
+    private double blurred(double rf, double sigma) {
+        double upper = Noise.below((reading.rf() + blur - rf) / sigma);
+        double lower = Noise.below((reading.rf() - blur - rf) / sigma);
+        return Math.max(Double.MIN_NORMAL, upper - lower) / (2 * blur);
     }
 }

@@ -3,6 +3,7 @@ package midplate.plate;
 import java.util.Optional;
 import midplate.chemistry.Solvent;
 import midplate.chemistry.Sorbent;
+import midplate.words.Allowed;
 import midplate.words.Message;
 import midplate.words.Refusal;
 
@@ -24,16 +25,16 @@ public record Eluent(Sorbent sorbent, Solvent weak, Solvent strong, double perce
                     "percentStrong",
                     Message.of("plate.percent-out-of-range", "percent", percentStrong),
                     Double.toString(percentStrong),
-                    "[0, 100]",
-                    "Give the volume of the stronger solvent as a percentage of both volumes before mixing.");
+                    Allowed.closed(0, 100),
+                    Message.of("todo.give-percent-of-volumes"));
         }
         if (additive.isPresent() && additive.get().isBlank()) {
             throw new Refusal(
                     "additive",
                     Message.of("plate.additive-blank"),
                     "\"" + additive.get() + "\"",
-                    "a name with its amount",
-                    "Name the additive and its amount, or leave the field out.");
+                    Message.of("allowed.name-with-amount"),
+                    Message.of("todo.name-additive"));
         }
     }
 

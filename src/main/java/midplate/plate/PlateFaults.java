@@ -3,6 +3,7 @@ package midplate.plate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import midplate.words.Allowed;
 import midplate.words.Message;
 import midplate.words.Refusal;
 
@@ -60,8 +61,8 @@ final class PlateFaults {
                         spotField(i, "spot"),
                         Message.of("plate.spot-unnamed"),
                         "\"" + spot.spot() + "\"",
-                        "a name with at least one visible sign",
-                        "Name the spot, for example A."));
+                        Message.of("allowed.visible-name"),
+                        Message.of("todo.name-spot")));
             }
             length(spotField(i, "centreMm"), spot.centreMm(), Least.ZERO);
             spot.sizeMm().ifPresent(mm -> length(spotField(index, "sizeMm"), mm, Least.ABOVE_ZERO));
@@ -81,8 +82,11 @@ final class PlateFaults {
                     field,
                     Message.of("plate.length-out-of-range"),
                     Double.toString(mm),
-                    (least == Least.ZERO ? "[0, " : "(0, ") + shown(LONGEST_MM) + "] mm",
-                    "Measure it from the plate's edge with a ruler and give millimetres."));
+                    Allowed.mm(
+                            least == Least.ZERO
+                                    ? Allowed.closed("0", shown(LONGEST_MM))
+                                    : Allowed.leftOpen("0", shown(LONGEST_MM))),
+                    Message.of("todo.measure-from-edge")));
         }
     }
 
@@ -94,14 +98,14 @@ final class PlateFaults {
                     Message.of("plate.front-not-above-start", "frontMm", plate.frontMm(), "startMm", plate.startMm()),
                     plate.frontMm(),
                     interval(plate.startMm() + LEAST_RUN_MM, plate.heightMm()),
-                    "Give both heights from the plate's lower edge; perhaps start line and front were exchanged.");
+                    Message.of("todo.give-both-heights"));
         } else if (!(run >= LEAST_RUN_MM)) {
             fault(
                     "plate.frontMm",
                     Message.of("plate.run-too-short", "runMm", run, "leastMm", LEAST_RUN_MM),
                     plate.frontMm(),
                     interval(plate.startMm() + LEAST_RUN_MM, plate.heightMm()),
-                    "Run the plate again until the front is 5 to 10 mm below its upper edge.");
+                    Message.of("todo.run-again"));
         }
         if (!(plate.frontMm() <= plate.heightMm())) {
             fault(
@@ -109,7 +113,7 @@ final class PlateFaults {
                     Message.of("plate.front-beyond-top", "frontMm", plate.frontMm(), "heightMm", plate.heightMm()),
                     plate.frontMm(),
                     interval(plate.startMm() + LEAST_RUN_MM, plate.heightMm()),
-                    "Measure the front from the plate's lower edge, and check the plate's height.");
+                    Message.of("todo.measure-front"));
         }
         double level = plate.solventLevelMm().orElse(0);
         if (!(level < plate.frontMm())) {
@@ -117,8 +121,8 @@ final class PlateFaults {
                     "plate.solventLevelMm",
                     Message.of("plate.solvent-above-front", "levelMm", level, "frontMm", plate.frontMm()),
                     level,
-                    String.format(Locale.ROOT, "[0, %s) mm", shown(plate.frontMm())),
-                    "Give the depth of the solvent in the jar, not the height that it reached on the plate.");
+                    Allowed.mm(Allowed.rightOpen("0", shown(plate.frontMm()))),
+                    Message.of("todo.give-solvent-depth"));
         }
     }
 
@@ -132,8 +136,8 @@ final class PlateFaults {
                         spotField(i, "sizeMm"),
                         Message.of("plate.spot-fills-run", "spot", spot.spot(), "sizeMm", size, "runMm", plate.runMm()),
                         size,
-                        String.format(Locale.ROOT, "(0, %s) mm", shown(plate.runMm())),
-                        "Leave this spot out, and put less substance on the next plate.");
+                        Allowed.mm(Allowed.open("0", shown(plate.runMm()))),
+                        Message.of("todo.leave-spot-out"));
             }
             double width = plate.widthMm().orElse(LONGEST_MM);
             double fromLeft = spot.fromLeftMm().orElse(0);
@@ -144,7 +148,7 @@ final class PlateFaults {
                                 "plate.spot-off-plate", "spot", spot.spot(), "fromLeftMm", fromLeft, "widthMm", width),
                         fromLeft,
                         interval(0, width),
-                        "Measure from the plate's left edge, and check the plate's width.");
+                        Message.of("todo.measure-from-left"));
             }
         }
     }
@@ -152,30 +156,30 @@ final class PlateFaults {
     private void centre(int index, SpotMeasurement spot) {
         double slack = slackMm(spot);
         double centre = spot.centreMm();
-        String allowed = interval(plate.startMm(), plate.frontMm());
+        Message allowed = interval(plate.startMm(), plate.frontMm());
         if (!(centre <= plate.frontMm() + slack)) {
             fault(
                     spotField(index, "centreMm"),
                     Message.of("plate.spot-beyond-front", "spot", spot.spot(), "beyondMm", centre - plate.frontMm()),
                     centre,
                     allowed,
-                    "Measure the spot and the front again, both from the plate's lower edge.");
+                    Message.of("todo.measure-spot-and-front"));
         } else if (!(centre >= plate.startMm() - slack)) {
             fault(
                     spotField(index, "centreMm"),
                     Message.of("plate.spot-below-start", "spot", spot.spot(), "belowMm", plate.startMm() - centre),
                     centre,
                     allowed,
-                    "Give heights from the plate's lower edge; if you measured from the start line, add its height.");
+                    Message.of("todo.heights-from-edge"));
         }
     }
 
-    private void fault(String field, Message reason, double came, String allowed, String todo) {
+    private void fault(String field, Message reason, double came, Message allowed, Message todo) {
         faults.add(new Refusal(field, reason, shown(came), allowed, todo));
     }
 
-    private static String interval(double least, double most) {
-        return String.format(Locale.ROOT, "[%s, %s] mm", shown(least), shown(most));
+    private static Message interval(double least, double most) {
+        return Allowed.mm(Allowed.closed(shown(least), shown(most)));
     }
 
     private static String shown(double mm) {

@@ -1,6 +1,7 @@
 package midplate.plate;
 
 import java.util.OptionalDouble;
+import midplate.words.Allowed;
 import midplate.words.Message;
 import midplate.words.Refusal;
 
@@ -22,8 +23,8 @@ public record Reading(double rf, Limit limit, OptionalDouble standardError) {
                     "rf",
                     Message.of("plate.rf-out-of-range", "rf", rf),
                     Double.toString(rf),
-                    "[0, 1]",
-                    "Divide the spot's distance from the start line by the front's distance from the start line.");
+                    Allowed.closed(0, 1),
+                    Message.of("todo.divide-distances"));
         }
         if (standardError.isPresent()
                 && !(standardError.getAsDouble() >= 0 && Double.isFinite(standardError.getAsDouble()))) {
@@ -31,8 +32,8 @@ public record Reading(double rf, Limit limit, OptionalDouble standardError) {
                     "standardError",
                     Message.of("plate.error-out-of-range", "error", standardError.getAsDouble()),
                     Double.toString(standardError.getAsDouble()),
-                    "[0, ∞)",
-                    "Give the standard error of the Rf, or leave it out.");
+                    Allowed.rightOpen("0", "∞"),
+                    Message.of("todo.give-error"));
         }
     }
 

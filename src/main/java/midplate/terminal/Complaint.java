@@ -36,15 +36,15 @@ public final class Complaint {
             return WRONG_COMMAND_LINE;
         }
         if (failure instanceof Refusal refusal) {
-            String message = Texts.english().render(refusal.reason());
+            Texts texts = Texts.english();
             tell(
                     new Fault(
                             refusal.field(),
                             refusal.code(),
                             refusal.came(),
-                            refusal.allowed(),
-                            refusal.todo(),
-                            message),
+                            texts.render(refusal.allowed()),
+                            texts.render(refusal.todo()),
+                            texts.render(refusal.reason())),
                     err);
             return WRONG_COMMAND_LINE;
         }

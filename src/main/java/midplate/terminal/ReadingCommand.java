@@ -4,9 +4,9 @@ import java.io.PrintWriter;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
-import midplate.plate.PlateReading;
 import midplate.plate.Reading;
 import midplate.wire.Exchange;
+import midplate.wire.ReadPlate;
 import midplate.wire.RequestText;
 import midplate.words.Message;
 import midplate.words.Texts;
@@ -96,7 +96,7 @@ public final class ReadingCommand implements Callable<Integer> {
                 .orElseThrow(() -> new Nonsense(option, text, "a number of millimetres", "Give it without the unit."));
     }
 
-    private static void print(PlateReading plate, Texts texts, PrintWriter out) {
+    private static void print(ReadPlate plate, Texts texts, PrintWriter out) {
         for (Map.Entry<String, Reading> entry : plate.readings().entrySet()) {
             Reading reading = entry.getValue();
             String key = switch (reading.limit()) {

@@ -45,7 +45,7 @@ final class SpokenAdvice {
         if (!isPure()) {
             Paragraph.of(say(pour())).print(out);
         }
-        Paragraph.of(say(words.of(question, advice.forecast().chance()))).print(out);
+        Paragraph.of(say(words.of(question, advice.goal().chance()))).print(out);
         out.println();
         for (SpotForecast spot : advice.forecast().spots()) {
             Paragraph.item(say(Message.of(

@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import midplate.wire.Exchange;
+import midplate.words.Allowed;
 import midplate.words.Message;
 import midplate.words.Refusal;
 
@@ -32,8 +33,8 @@ final class Body {
                         "request",
                         Message.of("fault.too-large", "most", Exchange.MOST_BYTES),
                         "more than " + Exchange.MOST_BYTES + " bytes",
-                        "[0, " + Exchange.MOST_BYTES + "] bytes",
-                        "Ask about fewer plates at once."));
+                        Message.of("allowed.bytes", "interval", Allowed.closed(0, Exchange.MOST_BYTES)),
+                        Message.of("todo.fewer-plates")));
     }
 
     private static void drop(InputStream in) throws IOException {

@@ -9,7 +9,6 @@ import midplate.wire.BadInput;
 import midplate.wire.ErrorBody;
 import midplate.words.Message;
 import midplate.words.Refusal;
-import midplate.words.Texts;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
@@ -17,10 +16,10 @@ import org.slf4j.LoggerFactory;
 final class Failures {
     private static final Logger LOG = LoggerFactory.getLogger(Failures.class);
 
-    private final Texts texts;
+    private final Tongue tongue;
 
-    Failures(Texts texts) {
-        this.texts = texts;
+    Failures(Tongue tongue) {
+        this.tongue = tongue;
     }
 
     void add(RoutesConfig routes) {
@@ -37,8 +36,8 @@ final class Failures {
                             "request",
                             Message.of("fault.own-fault"),
                             "failure " + id,
-                            "an answer",
-                            "Look for " + id + " in the terminal where Midplate runs, and report what stands there."));
+                            Message.of("allowed.answer"),
+                            Message.of("todo.look-in-terminal", "id", id)));
         });
         routes.error(404, ctx -> tell(ctx, 404, notFound(ctx)));
     }
@@ -58,8 +57,8 @@ final class Failures {
                         "request",
                         Message.of("fault.not-taken"),
                         String.format(Locale.ROOT, "%s %s", ctx.method(), Guard.shown(ctx.path())),
-                        "a request as this program's page sends it",
-                        "Open the page anew.");
+                        Message.of("allowed.request-of-page"),
+                        Message.of("todo.open-page"));
     }
 
     static Refusal notFound(Context ctx) {
@@ -67,15 +66,16 @@ final class Failures {
                 "path",
                 Message.of("fault.not-found"),
                 Guard.shown(ctx.path()),
-                "/ and the files of the page; /api/advice and the other routes",
-                "Start at /.");
+                Message.of("allowed.addresses"),
+                Message.of("todo.start-at-root"));
     }
 
     private void tell(Context ctx, int status, Refusal refusal) {
-        body(ctx, status, ErrorBody.of(texts, refusal));
+        body(ctx, status, ErrorBody.of(tongue.of(ctx).texts(), refusal));
     }
 
     private static void body(Context ctx, int status, String json) {
+        ctx.header("Vary", Tongue.ASKED);
         ctx.status(status).contentType("application/json; charset=utf-8").result(json);
     }
 }

@@ -2,9 +2,11 @@ package midplate.web;
 
 import io.javalin.http.Context;
 import io.javalin.http.HandlerType;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import midplate.words.Allowed;
 import midplate.words.Message;
 import midplate.words.Refusal;
 import org.jspecify.annotations.Nullable;
@@ -41,6 +43,9 @@ final class Guard {
         ctx.header("X-Content-Type-Options", "nosniff");
         ctx.header("Referrer-Policy", "no-referrer");
         ctx.header("Cross-Origin-Resource-Policy", "same-origin");
+        if (ctx.path().startsWith("/api/")) {
+            ctx.header("Vary", Tongue.ASKED);
+        }
         ctx.header("Cache-Control", ctx.path().startsWith("/api/") ? "no-store" : "no-cache");
     }
 
@@ -55,8 +60,9 @@ final class Guard {
                             "Host",
                             Message.of("fault.foreign-host"),
                             came,
-                            "127.0.0.1:" + port + " or localhost:" + port,
-                            "Open http://127.0.0.1:" + port + "/ on the machine where Midplate runs."));
+                            Allowed.either(
+                                    List.of(Allowed.words("127.0.0.1:" + port), Allowed.words("localhost:" + port))),
+                            Message.of("todo.open-on-machine", "address", "http://127.0.0.1:" + port + "/")));
         }
     }
 
@@ -75,8 +81,8 @@ final class Guard {
                             origin.isPresent() ? "Origin" : "Sec-Fetch-Site",
                             Message.of("fault.cross-site"),
                             origin.or(() -> site).map(Guard::shown).orElse(""),
-                            own,
-                            "Send it from Midplate's own page."));
+                            Allowed.words(own),
+                            Message.of("todo.send-from-page")));
         }
     }
 
@@ -98,8 +104,8 @@ final class Guard {
                             "method",
                             Message.of("fault.method-not-allowed", "path", shown(ctx.path())),
                             ctx.method().name(),
-                            names,
-                            "Ask with one of these."));
+                            Allowed.words(names),
+                            Message.of("todo.ask-with-these")));
         }
     }
 
@@ -114,8 +120,8 @@ final class Guard {
                             "Content-Type",
                             Message.of("fault.not-json-type"),
                             json ? "Content-Encoding " + shown(ctx.header("Content-Encoding")) : came,
-                            "application/json, not packed",
-                            "Send the body as application/json."));
+                            Message.of("allowed.plain-json"),
+                            Message.of("todo.send-json")));
         }
     }
 

@@ -3,10 +3,6 @@ package midplate.web;
 import io.javalin.Javalin;
 import io.javalin.config.JavalinConfig;
 import io.javalin.http.staticfiles.Location;
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import midplate.wire.Exchange;
 import org.jspecify.annotations.Nullable;
@@ -17,7 +13,6 @@ public final class PageServer {
     public static final int USUAL_PORT = 4771;
 
     private static final String LOOPBACK = "127.0.0.1";
-    private static final String TEXTS = "/texts/en.json";
 
     private final Javalin server;
 
@@ -52,11 +47,12 @@ public final class PageServer {
     }
 
     private static void configure(JavalinConfig config, Exchange exchange, int port, @Nullable Path web) {
+        Tongue tongue = new Tongue(exchange);
         config.startup.showJavalinBanner = false;
         config.startup.showOldJavalinVersionWarning = false;
         config.jetty.host = LOOPBACK;
         config.jetty.port = port;
-        config.jetty.modifyServer(jetty -> jetty.setErrorHandler(new BareErrors(exchange.texts())));
+        config.jetty.modifyServer(jetty -> jetty.setErrorHandler(new BareErrors(tongue)));
         config.http.defaultContentType = "application/json; charset=utf-8";
         config.staticFiles.add(files -> {
             files.hostedPath = "/";
@@ -64,18 +60,7 @@ public final class PageServer {
             files.location = web == null ? Location.CLASSPATH : Location.EXTERNAL;
         });
         config.routes.before(Guard::check);
-        new Routes(exchange, texts()).add(config.routes);
-        new Failures(exchange.texts()).add(config.routes);
-    }
-
-    private static String texts() {
-        try (InputStream in = PageServer.class.getResourceAsStream(TEXTS)) {
-            if (in == null) {
-                throw new IllegalStateException(TEXTS + " is not packed with the program: build it again.");
-            }
-            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
-        } catch (IOException e) {
-            throw new UncheckedIOException(TEXTS + " cannot be read", e);
-        }
+        new Routes(tongue).add(config.routes);
+        new Failures(tongue).add(config.routes);
     }
 }

@@ -9,6 +9,7 @@ import java.util.Set;
 import java.util.function.Function;
 import midplate.plate.Setting;
 import midplate.wire.Exchange;
+import midplate.words.Language;
 
 /** What can be asked, and who answers it. */
 final class Routes {
@@ -25,12 +26,12 @@ final class Routes {
             "/api/reading", WRITE,
             "/api/equal-strength", WRITE);
 
+    private final Tongue tongue;
     private final Exchange exchange;
-    private final String texts;
 
-    Routes(Exchange exchange, String texts) {
-        this.exchange = exchange;
-        this.texts = texts;
+    Routes(Tongue tongue) {
+        this.tongue = tongue;
+        this.exchange = tongue.in(Language.ENGLISH);
     }
 
     /** Whether a path looks like a route and is none. */
@@ -44,14 +45,17 @@ final class Routes {
     }
 
     void add(RoutesConfig routes) {
-        routes.get("/api/library", reply(ctx -> exchange.library()));
+        routes.get("/api/library", reply(ctx -> tongue.of(ctx).library()));
         routes.get("/api/sources", reply(ctx -> exchange.sources()));
         routes.get("/api/accuracy", reply(ctx -> exchange.accuracy()));
         routes.get("/api/version", reply(ctx -> exchange.version()));
-        routes.get("/api/texts", reply(ctx -> texts));
-        routes.post("/api/advice", reply(ctx -> exchange.advice(Body.of(ctx), Setting.BENCH)));
-        routes.post("/api/reading", reply(ctx -> exchange.reading(Body.of(ctx))));
-        routes.post("/api/equal-strength", reply(ctx -> exchange.equalStrength(Body.of(ctx))));
+        routes.get("/api/texts", reply(ctx -> tongue.of(ctx).texts().json()));
+        routes.get(
+                "/d3.min.js",
+                ctx -> ctx.contentType("text/javascript; charset=utf-8").result(ChartLibrary.script()));
+        routes.post("/api/advice", reply(ctx -> tongue.of(ctx).advice(Body.of(ctx), Setting.BENCH)));
+        routes.post("/api/reading", reply(ctx -> tongue.of(ctx).reading(Body.of(ctx))));
+        routes.post("/api/equal-strength", reply(ctx -> tongue.of(ctx).equalStrength(Body.of(ctx))));
     }
 
     private static Handler reply(Function<Context, String> answer) {

@@ -10,6 +10,7 @@ import midplate.advice.Curves;
 import midplate.advice.Forecast;
 import midplate.advice.Pour;
 import midplate.advice.SpotForecast;
+import midplate.inference.SpotGuess;
 import midplate.words.Texts;
 
 /** Writes an answer: the fields of the batch contract first, what is added to them after. */
@@ -23,7 +24,13 @@ final class AnswerWriter {
         this.texts = texts;
     }
 
-    String write(Asked asked, Advice advice, List<Note> notes, List<Forecast> forecasts, Optional<Curves> curves) {
+    String write(
+            Asked asked,
+            Advice advice,
+            List<Note> notes,
+            List<Forecast> forecasts,
+            Optional<Curves> curves,
+            List<SpotGuess> whichIsWhich) {
         ObjectNode answer = JsonWriting.object();
         answer.set("id", JsonWriting.id(asked.id()));
         answer.set("advice", advice(asked, advice));
@@ -31,6 +38,9 @@ final class AnswerWriter {
         forecasts.forEach(forecast -> predictions.add(prediction(forecast)));
         answer.set("notes", JsonWriting.notes(notes, texts));
         curves.ifPresent(every -> answer.set("curves", curves(every)));
+        if (!whichIsWhich.isEmpty()) {
+            answer.set("whichIsWhich", GuessWriter.write(whichIsWhich));
+        }
         return JsonWriting.text(answer);
     }
 
@@ -46,17 +56,22 @@ final class AnswerWriter {
                 "probabilityInWords",
                 JsonWriting.message(
                         new ChanceWords(texts)
-                                .of(asked.question(), advice.forecast().chance()),
+                                .of(asked.question(), advice.goal().chance()),
                         texts));
         node.put("sorbent", asked.question().sorbent().id());
-        node.set("weak", JsonWriting.solvent(asked.question().weak()));
-        node.set("strong", JsonWriting.solvent(asked.question().strong()));
+        node.set("weak", JsonWriting.solvent(asked.question().weak(), texts));
+        node.set("strong", JsonWriting.solvent(asked.question().strong(), texts));
         node.set("pour", pour(advice.pour()));
         ArrayNode spots = node.putArray("spots");
         advice.forecast().spots().forEach(spot -> spots.add(spot(spot)));
         node.set("why", JsonWriting.messages(advice.why(), texts));
         ArrayNode alternatives = node.putArray("alternatives");
         advice.alternatives().forEach(alternative -> alternatives.add(alternative(alternative)));
+        node.set("probabilityGoal", JsonWriting.number(advice.goal().chance(), DECIMALS));
+        if (!advice.goal().apart().isEmpty()) {
+            node.set("apart", CardWriter.apart(advice.goal()));
+        }
+        node.set("card", new CardWriter(texts).card(advice.card()));
         return node;
     }
 
@@ -115,6 +130,10 @@ final class AnswerWriter {
         });
         node.set("chance", JsonWriting.numbers(curves.chance(), DECIMALS));
         node.set("smallestGap", JsonWriting.numbers(curves.smallestGap(), DECIMALS));
+        node.set("smallestResolution", JsonWriting.numbers(curves.smallestResolution(), DECIMALS));
+        if (!curves.goal().isEmpty()) {
+            node.set("goal", JsonWriting.numbers(curves.goal(), DECIMALS));
+        }
         return node;
     }
 }

@@ -26,14 +26,16 @@ final class EqualStrength {
 
     private final SolventCatalogue catalogue;
     private final Texts texts;
+    private final Speech speech;
     private final FaultList faults;
     private final StrengthQuestion question;
     private final Set<Message> notes = new LinkedHashSet<>();
     private final List<Message> lines = new ArrayList<>();
 
-    EqualStrength(SolventCatalogue catalogue, Texts texts, FaultList faults, StrengthQuestion question) {
+    EqualStrength(SolventCatalogue catalogue, Speech speech, FaultList faults, StrengthQuestion question) {
         this.catalogue = catalogue;
-        this.texts = texts;
+        this.texts = speech.texts();
+        this.speech = speech;
         this.faults = faults;
         this.question = question;
     }
@@ -47,8 +49,8 @@ final class EqualStrength {
         ObjectNode body = JsonWriting.object();
         body.put("basis", "theory");
         body.put("sorbent", question.sorbent().id());
-        body.set("weak", JsonWriting.solvent(question.pair().weak()));
-        body.set("strong", JsonWriting.solvent(question.pair().strong()));
+        body.set("weak", JsonWriting.solvent(question.pair().weak(), texts));
+        body.set("strong", JsonWriting.solvent(question.pair().strong(), texts));
         body.set("percentStrong", JsonWriting.exact(question.percentStrong()));
         ArrayNode entries = body.putArray("series");
         for (StrengthSeries series : question.series()) {
@@ -113,12 +115,12 @@ final class EqualStrength {
                     "percent",
                     percent,
                     "weak",
-                    to.weak().name(),
+                    to.weak().said(),
                     "strong",
-                    to.strong().name());
+                    to.strong().said());
             ObjectNode node = entry.putObject("to");
-            node.set("weak", JsonWriting.solvent(to.weak()));
-            node.set("strong", JsonWriting.solvent(to.strong()));
+            node.set("weak", JsonWriting.solvent(to.weak(), texts));
+            node.set("strong", JsonWriting.solvent(to.strong(), texts));
             node.set("percentStrong", JsonWriting.number(percent, 2));
             ArrayNode inputs = (ArrayNode) entry.get("inputs");
             used(weak.get(), series).forEach(inputs::add);
@@ -131,7 +133,7 @@ final class EqualStrength {
     }
 
     private void line(String key, StrengthSeries series, Object... more) {
-        List<Object> args = new ArrayList<>(List.of("series", series.condition(question.sorbent())));
+        List<Object> args = new ArrayList<>(List.of("series", series.said(question.sorbent())));
         args.addAll(List.of(more));
         lines.add(Message.of(key, args.toArray()));
     }
@@ -151,9 +153,9 @@ final class EqualStrength {
         known.ifPresent(found -> notes.add(Message.of(
                 "note.calculated-as",
                 "solvent",
-                solvent.name(),
+                solvent.said(),
                 "standIn",
-                found.solvent().name())));
+                found.solvent().said())));
         return known;
     }
 
@@ -173,15 +175,15 @@ final class EqualStrength {
         return list;
     }
 
-    private static ObjectNode value(Solvent solvent, PublishedValue value) {
+    private ObjectNode value(Solvent solvent, PublishedValue value) {
         ObjectNode node = JsonWriting.object().put("solvent", solvent.id());
-        node.setAll(PublishedWriter.value(value));
+        node.setAll(PublishedWriter.value(value, speech));
         return node;
     }
 
     private Message classes(PairReader.Pair to) {
-        String one = question.pair().strong().name();
-        String other = to.strong().name();
+        Message one = question.pair().strong().said();
+        Message other = to.strong().said();
         LocalizationClass mine = catalogue.localization(question.pair().strong());
         LocalizationClass theirs = catalogue.localization(to.strong());
         if (mine == LocalizationClass.UNKNOWN || theirs == LocalizationClass.UNKNOWN) {
@@ -197,8 +199,8 @@ final class EqualStrength {
                 "strong",
                 Message.of("fault.strength-unknown"),
                 question.pair().strong().name(),
-                "solvents with an eluent strength in one table",
-                "Ask without naming a table, or take other solvents; the library lists what is known.");
+                Message.of("allowed.known-strength"),
+                Message.of("todo.no-table"));
         faults.throwIfAny();
     }
 }

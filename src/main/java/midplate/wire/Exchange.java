@@ -1,5 +1,6 @@
 package midplate.wire;
 
+import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -17,9 +18,12 @@ import midplate.advice.Question;
 import midplate.catalogue.MeasuredAccuracy;
 import midplate.catalogue.MeasuredPair;
 import midplate.catalogue.SolventCatalogue;
-import midplate.plate.PlateReading;
 import midplate.plate.Reading;
 import midplate.plate.Setting;
+import midplate.plate.UnlabelledLane;
+import midplate.plate.UnlabelledSpot;
+import midplate.words.Allowed;
+import midplate.words.Language;
 import midplate.words.Message;
 import midplate.words.Refusal;
 import midplate.words.Texts;
@@ -40,16 +44,26 @@ public final class Exchange {
     private final SolventCatalogue catalogue;
     private final List<MeasuredPair> measured;
     private final Function<Question, Consultation> adviser;
+    private final Speech speech;
     private final Texts texts;
     private final String library;
     private final String sources;
 
     Exchange(SolventCatalogue catalogue, List<MeasuredPair> pairs, Function<Question, Consultation> adviser) {
+        this(catalogue, pairs, adviser, Speech.in(Language.ENGLISH));
+    }
+
+    private Exchange(
+            SolventCatalogue catalogue,
+            List<MeasuredPair> pairs,
+            Function<Question, Consultation> adviser,
+            Speech speech) {
         this.catalogue = catalogue;
         this.measured = List.copyOf(pairs);
         this.adviser = adviser;
-        this.texts = Texts.english();
-        PublishedWriter published = new PublishedWriter(catalogue, pairs);
+        this.speech = speech;
+        this.texts = speech.texts();
+        PublishedWriter published = new PublishedWriter(catalogue, pairs, speech);
         this.library = published.library();
         this.sources = published.sources();
     }
@@ -71,6 +85,11 @@ public final class Exchange {
 
     private static Exchange by(SolventCatalogue catalogue, Adviser adviser) {
         return new Exchange(catalogue, adviser.measured(), adviser::consult);
+    }
+
+    /** The same exchange, with the same adviser, in another language; as it comes it speaks English. */
+    public Exchange in(Language language) {
+        return language == speech.language() ? this : new Exchange(catalogue, measured, adviser, Speech.in(language));
     }
 
     /** The texts in which it speaks. */
@@ -126,9 +145,9 @@ public final class Exchange {
         faults.add(
                 "request",
                 Message.of("fault.too-large", "most", MOST_BYTES),
-                "more than " + MOST_BYTES + " bytes",
-                "[0, " + MOST_BYTES + "] bytes",
-                "Put one request on each line.");
+                Message.of("came.more-bytes", "most", MOST_BYTES),
+                Message.of("allowed.bytes", "interval", Allowed.closed(0, MOST_BYTES)),
+                Message.of("todo.one-request-a-line"));
         return ErrorBody.line(new Json.Null(), faults.faults());
     }
 
@@ -138,8 +157,8 @@ public final class Exchange {
                 "request",
                 message.code(),
                 slip.toString(),
-                "an answer",
-                "Report this with the request; the other lines are answered.",
+                texts.render(Message.of("allowed.answer")),
+                texts.render(Message.of("todo.report-line")),
                 texts.render(message));
     }
 
@@ -154,7 +173,8 @@ public final class Exchange {
             List<Note> notes = new ArrayList<>();
             advice.notes().forEach(message -> notes.add(new Note(message, Optional.empty())));
             notes.addAll(asked.notes());
-            String json = new AnswerWriter(texts).write(asked, advice, notes, forecasts, curves);
+            String json =
+                    new AnswerWriter(texts).write(asked, advice, notes, forecasts, curves, consultation.whichIsWhich());
             return new Answered(asked.question(), advice, notes, json);
         } catch (Refusal refusal) {
             faults.add(refusal.field(), refusal);
@@ -174,29 +194,41 @@ public final class Exchange {
     }
 
     /** The same for a door that says it in words. */
-    public PlateReading plate(String json) {
+    public ReadPlate plate(String json) {
         return plate(json, new FaultList(texts));
     }
 
-    private PlateReading plate(String json, FaultList faults) {
-        Optional<PlateReading> plate = new PlateReader(faults).read("", JsonText.read(json, faults));
+    private ReadPlate plate(String json, FaultList faults) {
+        Optional<ReadPlate> plate = new PlateReader(faults, Setting.BENCH).read("", JsonText.read(json, faults));
         faults.throwIfAny();
         return plate.orElseThrow();
     }
 
     private String reading(String json, FaultList faults) {
-        PlateReading plate = plate(json, faults);
+        ReadPlate plate = plate(json, faults);
         ObjectNode body = JsonWriting.object();
         ObjectNode readings = body.putObject("readings");
         for (Map.Entry<String, Reading> entry : plate.readings().entrySet()) {
-            Reading reading = entry.getValue();
-            ObjectNode node = readings.putObject(entry.getKey());
-            node.set("rf", JsonWriting.number(reading.rf(), 4));
-            node.put("limit", limit(reading));
-            reading.standardError().ifPresent(error -> node.set("standardError", JsonWriting.number(error, 4)));
+            write(entry.getValue(), readings.putObject(entry.getKey()));
+        }
+        if (!plate.unlabelled().isEmpty()) {
+            ArrayNode unlabelled = body.putArray("unlabelled");
+            for (UnlabelledLane lane : plate.unlabelled()) {
+                for (UnlabelledSpot spot : lane.spots()) {
+                    write(
+                            spot.reading(),
+                            unlabelled.addObject().put("lane", lane.lane()).put("index", spot.index()));
+                }
+            }
         }
         body.set("warnings", JsonWriting.messages(plate.warnings(), texts));
         return JsonWriting.text(body);
+    }
+
+    private static void write(Reading reading, ObjectNode node) {
+        node.set("rf", JsonWriting.number(reading.rf(), 4));
+        node.put("limit", limit(reading));
+        reading.standardError().ifPresent(error -> node.set("standardError", JsonWriting.number(error, 4)));
     }
 
     private static String limit(Reading reading) {
@@ -220,7 +252,7 @@ public final class Exchange {
 
     private StrengthAnswer equalStrength(String json, FaultList faults) {
         StrengthQuestion question = StrengthQuestion.read(JsonText.read(json, faults), catalogue, faults);
-        return new EqualStrength(catalogue, texts, faults, question).answer();
+        return new EqualStrength(catalogue, speech, faults, question).answer();
     }
 
     /** All solvents with all that is published here about them. */

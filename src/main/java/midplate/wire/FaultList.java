@@ -2,6 +2,7 @@ package midplate.wire;
 
 import java.util.ArrayList;
 import java.util.List;
+import midplate.words.Allowed;
 import midplate.words.Message;
 import midplate.words.Refusal;
 import midplate.words.Texts;
@@ -20,16 +21,27 @@ final class FaultList {
     }
 
     /** A fault of a field. */
-    void add(String field, Message reason, String came, String allowed, String todo) {
+    void add(String field, Message reason, String came, Message allowed, Message todo) {
         found++;
         if (found <= MOST) {
-            faults.add(new Fault(field, reason.code(), came, allowed, todo, texts.render(reason)));
+            faults.add(new Fault(
+                    field, reason.code(), came, texts.render(allowed), texts.render(todo), texts.render(reason)));
         }
+    }
+
+    /** A fault of a field where what came is told in words. */
+    void add(String field, Message reason, Message came, Message allowed, Message todo) {
+        add(field, reason, texts.render(came), allowed, todo);
     }
 
     /** A refusal of a room below, at the place where its value stands in this input. */
     void add(String field, Refusal refusal) {
         add(field, refusal.reason(), refusal.came(), refusal.allowed(), refusal.todo());
+    }
+
+    /** The texts in which faults are told. */
+    Texts texts() {
+        return texts;
     }
 
     /** Whether nothing was found so far. */
@@ -51,8 +63,8 @@ final class FaultList {
                     "request",
                     more.code(),
                     Integer.toString(found),
-                    "[0, 0]",
-                    "Mend these and send it again.",
+                    texts.render(Allowed.closed(0, 0)),
+                    texts.render(Message.of("todo.mend")),
                     texts.render(more)));
         }
         return List.copyOf(all);

@@ -3,6 +3,7 @@ package midplate.wire;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import midplate.words.Message;
 
 /** A piece of JSON as it came: numbers keep their digits, so that a fault can quote them. */
 sealed interface Json {
@@ -10,7 +11,7 @@ sealed interface Json {
     int QUOTED = 80;
 
     /** What it is, in words: {@code a text}. */
-    String kind();
+    Message kind();
 
     /** How it was written, not shortened. */
     String written();
@@ -24,8 +25,8 @@ sealed interface Json {
     /** An object; names in the order they came, a name that came twice with its first value. */
     record Fields(Map<String, Json> members) implements Json {
         @Override
-        public String kind() {
-            return "an object";
+        public Message kind() {
+            return Message.of("kind.object");
         }
 
         @Override
@@ -41,8 +42,8 @@ sealed interface Json {
     /** An array. */
     record Items(List<Json> items) implements Json {
         @Override
-        public String kind() {
-            return "a list";
+        public Message kind() {
+            return Message.of("kind.list");
         }
 
         @Override
@@ -54,8 +55,8 @@ sealed interface Json {
     /** A string. */
     record Text(String value) implements Json {
         @Override
-        public String kind() {
-            return "a text";
+        public Message kind() {
+            return Message.of("kind.text");
         }
 
         @Override
@@ -67,16 +68,16 @@ sealed interface Json {
     /** A number that is finite, with the digits it was written in. */
     record Numeral(double value, String written) implements Json {
         @Override
-        public String kind() {
-            return "a number";
+        public Message kind() {
+            return Message.of("kind.number");
         }
     }
 
     /** {@code true} or {@code false}. */
     record Truth(boolean value) implements Json {
         @Override
-        public String kind() {
-            return "true or false";
+        public Message kind() {
+            return Message.of("kind.truth");
         }
 
         @Override
@@ -88,8 +89,8 @@ sealed interface Json {
     /** {@code null}. */
     record Null() implements Json {
         @Override
-        public String kind() {
-            return "null";
+        public Message kind() {
+            return Message.of("kind.null");
         }
 
         @Override
@@ -101,8 +102,8 @@ sealed interface Json {
     /** Something whose fault was already told; readers pass over it. */
     record Broken(String written) implements Json {
         @Override
-        public String kind() {
-            return "nothing to use";
+        public Message kind() {
+            return Message.of("kind.nothing");
         }
     }
 

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import midplate.words.Allowed;
 import midplate.words.Message;
 import midplate.words.Nearest;
 
@@ -34,7 +35,7 @@ final class JsonFields {
         if (value instanceof Json.Fields object) {
             return Optional.of(new JsonFields(path, object.members(), faults));
         }
-        wrongType(path, value, "an object", faults);
+        wrongType(path, value, Message.of("kind.object"), faults);
         return Optional.empty();
     }
 
@@ -45,10 +46,10 @@ final class JsonFields {
                         path(name),
                         Message.of("fault.unknown-field", "name", shortened(name)),
                         value.shown(),
-                        String.join(", ", known),
+                        Allowed.words(known),
                         Nearest.to(name, known)
-                                .map(near -> "Did you mean " + near + "?")
-                                .orElse("Leave it out."));
+                                .map(near -> Message.of("todo.did-you-mean", "name", near))
+                                .orElse(Message.of("todo.leave-out")));
             }
         });
     }
@@ -83,8 +84,9 @@ final class JsonFields {
     }
 
     /** Tells that a field is missing; what to do is a sentence. */
-    void missing(String name, String allowed, String todo) {
-        faults.add(path(name), Message.of("fault.missing-field", "name", name), "nothing", allowed, todo);
+    void missing(String name, Message allowed, Message todo) {
+        faults.add(
+                path(name), Message.of("fault.missing-field", "name", name), Message.of("came.nothing"), allowed, todo);
     }
 
     /** A text with a visible sign and no control signs, without the blanks at its ends; empty when absent or faulty. */
@@ -94,7 +96,7 @@ final class JsonFields {
 
     static Optional<String> text(String path, Json value, int longest, FaultList faults) {
         if (!(value instanceof Json.Text text)) {
-            wrongType(path, value, "a text", faults);
+            wrongType(path, value, Message.of("kind.text"), faults);
             return Optional.empty();
         }
         String plain = text.value().strip();
@@ -104,8 +106,8 @@ final class JsonFields {
                     path,
                     Message.of("fault.text-not-taken", "longest", longest),
                     value.shown(),
-                    "1 to " + longest + " signs, none of them a line break or tab",
-                    "Give a short text, or leave the field out.");
+                    Message.of("allowed.signs", "longest", longest),
+                    Message.of("todo.give-short-text"));
             return Optional.empty();
         }
         return Optional.of(plain);
@@ -120,7 +122,7 @@ final class JsonFields {
         if (value instanceof Json.Numeral number) {
             return OptionalDouble.of(number.value());
         }
-        wrongType(path, value, "a number", faults);
+        wrongType(path, value, Message.of("kind.number"), faults);
         return OptionalDouble.empty();
     }
 
@@ -138,8 +140,8 @@ final class JsonFields {
                 path,
                 Message.of("plate.percent-out-of-range", "percent", number.getAsDouble()),
                 value.shown(),
-                "[0, 100]",
-                "Give the volume of the stronger solvent as a percentage of both volumes before mixing.");
+                Allowed.closed(0, 100),
+                Message.of("todo.give-percent-of-volumes"));
         return OptionalDouble.empty();
     }
 
@@ -147,16 +149,16 @@ final class JsonFields {
     Optional<List<Json>> items(String name, int most) {
         return any(name).flatMap(value -> {
             if (!(value instanceof Json.Items list)) {
-                wrongType(path(name), value, "a list", faults);
+                wrongType(path(name), value, Message.of("kind.list"), faults);
                 return Optional.empty();
             }
             if (list.items().size() > most) {
                 faults.add(
                         path(name),
                         Message.of("fault.too-many", "name", name, "most", most),
-                        list.items().size() + " entries",
-                        "[0, " + most + "] entries",
-                        "Leave some out, or ask twice.");
+                        Message.of("came.entries", "count", list.items().size()),
+                        Message.of("allowed.entries", "interval", Allowed.closed(0, most)),
+                        Message.of("todo.leave-some-out"));
                 return Optional.empty();
             }
             return Optional.of(list.items());
@@ -175,17 +177,17 @@ final class JsonFields {
                         path(name),
                         Message.of("fault.unknown-choice", "name", name),
                         value.shown(),
-                        String.join(", ", choices),
+                        Allowed.words(choices),
                         Nearest.to(came, choices)
-                                .map(near -> "Did you mean " + near + "?")
-                                .orElse("Take one of these words."));
+                                .map(near -> Message.of("todo.did-you-mean", "name", near))
+                                .orElse(Message.of("todo.take-one-of-these")));
             }
             return Optional.empty();
         });
     }
 
     /** Tells that a value is of the wrong kind, unless its fault was told already. */
-    static void wrongType(String path, Json value, String wanted, FaultList faults) {
+    static void wrongType(String path, Json value, Message wanted, FaultList faults) {
         if (value instanceof Json.Broken) {
             return;
         }
@@ -194,6 +196,8 @@ final class JsonFields {
                 Message.of("fault.wrong-type", "kind", value.kind(), "wanted", wanted),
                 value.shown(),
                 wanted,
-                value instanceof Json.Null ? "Leave the field out, or fill it." : "Give " + wanted + ".");
+                value instanceof Json.Null
+                        ? Message.of("todo.fill-or-leave-out")
+                        : Message.of("todo.give", "wanted", wanted));
     }
 }

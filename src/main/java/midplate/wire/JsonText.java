@@ -15,6 +15,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import midplate.words.Allowed;
 import midplate.words.Message;
 import org.jspecify.annotations.Nullable;
 
@@ -53,9 +54,9 @@ final class JsonText {
             faults.add(
                     "request",
                     Message.of("fault.too-large", "most", Exchange.MOST_BYTES),
-                    bytes.length + " bytes",
-                    "[0, " + Exchange.MOST_BYTES + "] bytes",
-                    "Ask about fewer plates at once.");
+                    Message.of("came.bytes", "count", bytes.length),
+                    Message.of("allowed.bytes", "interval", Allowed.closed(0, Exchange.MOST_BYTES)),
+                    Message.of("todo.fewer-plates"));
             throw new BadInput(BadInput.Kind.TOO_LARGE, faults.faults());
         }
         try {
@@ -67,9 +68,9 @@ final class JsonText {
             faults.add(
                     "request",
                     Message.of("fault.not-utf8"),
-                    "bytes that are no UTF-8",
-                    "UTF-8",
-                    "Save or send the text as UTF-8.");
+                    Message.of("came.no-utf8"),
+                    Allowed.words("UTF-8"),
+                    Message.of("todo.send-utf8"));
             throw new BadInput(BadInput.Kind.NO_JSON, faults.faults());
         }
     }
@@ -88,13 +89,13 @@ final class JsonText {
         try (JsonParser parser = FACTORY.createParser(text)) {
             JsonToken first = parser.nextToken();
             if (first == null) {
-                throw noJson("fault.no-json", "It ends before anything came.", "", -1);
+                throw noJson(Message.of("fault.no-json", "detail", Message.of("fault.nothing-came")), -1);
             }
             value = value(parser, first, "");
             nothingMore(parser);
         } catch (JsonProcessingException e) {
             long at = e.getLocation() == null ? -1 : e.getLocation().getCharOffset();
-            throw noJson("fault.no-json", firstLine(e.getOriginalMessage()), place(e), at);
+            throw noJson(noJson(e), at);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
@@ -110,7 +111,7 @@ final class JsonText {
             more = true;
         }
         if (more) {
-            throw noJson("fault.trailing-text", "", "", end);
+            throw noJson(Message.of("fault.trailing-text"), end);
         }
     }
 
@@ -137,8 +138,8 @@ final class JsonText {
                         place,
                         Message.of("fault.duplicate-field", "name", name),
                         value.shown(),
-                        "each name once",
-                        "Keep one of the two.");
+                        Message.of("allowed.each-name-once"),
+                        Message.of("todo.keep-one"));
             }
         }
         return new Json.Fields(members);
@@ -162,8 +163,8 @@ final class JsonText {
                 path.isEmpty() ? "request" : path,
                 Message.of("fault.number-too-large"),
                 broken.shown(),
-                "(-1.8e308, 1.8e308)",
-                "Give a number of ordinary size.");
+                Allowed.open("-1.8e308", "1.8e308"),
+                Message.of("todo.give-ordinary-number"));
         return broken;
     }
 
@@ -171,25 +172,28 @@ final class JsonText {
         return path.isEmpty() ? name : path + "." + name;
     }
 
-    private BadInput noJson(String key, String detail, String place, long at) {
+    private BadInput noJson(Message reason, long at) {
         faults.add(
                 "request",
-                key.equals("fault.no-json")
-                        ? Message.of("fault.no-json", "detail", detail, "place", place)
-                        : Message.of("fault.trailing-text"),
+                reason,
                 context(at),
-                "one JSON object",
-                key.equals("fault.no-json")
-                        ? "Check quotation marks, commas and brackets near the place quoted."
-                        : "Remove what follows the closing brace.");
+                Message.of("allowed.one-object"),
+                reason.code().equals("no-json") ? Message.of("todo.check-json") : Message.of("todo.remove-rest"));
         return new BadInput(BadInput.Kind.NO_JSON, faults.faults());
     }
 
-    private static String place(JsonProcessingException e) {
+    private static Message noJson(JsonProcessingException e) {
+        String detail = firstLine(e.getOriginalMessage());
         return e.getLocation() == null
-                ? ""
-                : " (line " + e.getLocation().getLineNr() + ", column "
-                        + e.getLocation().getColumnNr() + ")";
+                ? Message.of("fault.no-json", "detail", detail)
+                : Message.of(
+                        "fault.at.no-json",
+                        "line",
+                        e.getLocation().getLineNr(),
+                        "column",
+                        e.getLocation().getColumnNr(),
+                        "detail",
+                        detail);
     }
 
     /** The rest that could not be read, cut to what a person can read. */

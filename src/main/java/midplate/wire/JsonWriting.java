@@ -50,12 +50,15 @@ final class JsonWriting {
         ObjectNode node = object();
         node.put("key", message.key());
         ObjectNode args = node.putObject("args");
-        message.args().forEach((name, value) -> args.set(name, argument(value)));
+        message.args().forEach((name, value) -> args.set(name, argument(value, texts)));
         node.put("text", texts.render(message));
         return node;
     }
 
-    private static JsonNode argument(Object value) {
+    private static JsonNode argument(Object value, Texts texts) {
+        if (value instanceof Message inner) {
+            return NODES.textNode(texts.render(inner));
+        }
         if (value instanceof Double number) {
             return Double.isFinite(number) ? number(number, 6) : NODES.textNode(number.toString());
         }
@@ -90,8 +93,8 @@ final class JsonWriting {
         return list;
     }
 
-    static ObjectNode solvent(Solvent solvent) {
-        return object().put("id", solvent.id()).put("name", solvent.name());
+    static ObjectNode solvent(Solvent solvent, Texts texts) {
+        return object().put("id", solvent.id()).put("name", texts.render(solvent.said()));
     }
 
     /** The id of a request, as it came. */

@@ -5,6 +5,7 @@ import midplate.catalogue.EluentRules;
 import midplate.catalogue.SolventCatalogue;
 import midplate.chemistry.Solvent;
 import midplate.chemistry.Sorbent;
+import midplate.words.Message;
 import midplate.words.Refusal;
 
 /** Reads two solvents and refuses what is no eluent: one solvent twice, two that do not mix, the stronger one named weak. */
@@ -24,8 +25,8 @@ final class PairReader {
 
     /** The pair in the fields {@code weak} and {@code strong}; empty when either is missing or both are no eluent. */
     Optional<Pair> read(JsonFields fields, Sorbent sorbent) {
-        Optional<Solvent> weak = solvent(fields, "weak", "the weaker solvent");
-        Optional<Solvent> strong = solvent(fields, "strong", "the stronger solvent");
+        Optional<Solvent> weak = solvent(fields, "weak", Message.of("todo.name-weak"));
+        Optional<Solvent> strong = solvent(fields, "strong", Message.of("todo.name-strong"));
         if (weak.isEmpty() || strong.isEmpty()) {
             return Optional.empty();
         }
@@ -36,18 +37,28 @@ final class PairReader {
         return refusal.isPresent() ? Optional.empty() : Optional.of(pair);
     }
 
-    private Optional<Solvent> solvent(JsonFields fields, String name, String what) {
+    private Optional<Solvent> solvent(JsonFields fields, String name, Message what) {
         if (!fields.has(name)) {
-            fields.missing(name, "the name of a solvent", "Name " + what + " here.");
+            fields.missing(name, Message.of("allowed.solvent-name"), what);
             return Optional.empty();
         }
         return fields.text(name, LONGEST_NAME).flatMap(text -> {
             try {
                 return Optional.of(catalogue.solventIn(fields.path(name), text));
             } catch (Refusal refusal) {
-                faults.add(refusal.field(), refusal);
-                return Optional.empty();
+                Optional<Solvent> found = inTheWordsOfTheReader(text);
+                if (found.isEmpty()) {
+                    faults.add(refusal.field(), refusal);
+                }
+                return found;
             }
         });
+    }
+
+    /** A solvent by the very name that this language gives it. */
+    private Optional<Solvent> inTheWordsOfTheReader(String name) {
+        return catalogue.solvents().stream()
+                .filter(solvent -> faults.texts().render(solvent.said()).equalsIgnoreCase(name))
+                .findFirst();
     }
 }

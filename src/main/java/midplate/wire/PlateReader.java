@@ -6,91 +6,160 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import midplate.plate.PlateMeasurement;
 import midplate.plate.PlateReading;
-import midplate.plate.SpotMeasurement;
+import midplate.plate.Reading;
+import midplate.plate.Setting;
+import midplate.words.Allowed;
+import midplate.words.Message;
 import midplate.words.Refusal;
 
-/** Reads a plate given by its lengths in millimetres. */
+/**
+ * Reads a plate given by its lengths in millimetres. A spot without a name is an unlabelled one; a spot may be given by its
+ * Rf in place of its height.
+ */
 final class PlateReader {
     static final List<String> FIELDS = List.of("heightMm", "startMm", "frontMm", "widthMm", "solventLevelMm", "spots");
-    static final List<String> SPOT_FIELDS = List.of("spot", "centreMm", "sizeMm", "fromLeftMm");
+    static final List<String> SPOT_FIELDS = List.of("spot", "lane", "centreMm", "rf", "sizeMm", "fromLeftMm");
 
     /** How a room below calls the plate in its refusals. */
     private static final String BELOW = "plate";
 
     private static final int MOST_SPOTS = 4 * QuestionReader.MOST_SPOTS;
+    private static final int MOST_LANES = 50;
 
     private final FaultList faults;
+    private final TypedRf typed;
+    private final List<Message> notes = new ArrayList<>();
 
-    PlateReader(FaultList faults) {
+    /**
+     * For one plate.
+     *
+     * @param faults where faults go
+     * @param setting who reads an Rf of 0 or 1
+     */
+    PlateReader(FaultList faults, Setting setting) {
         this.faults = faults;
+        this.typed = new TypedRf(faults, setting);
     }
 
     /** The plate at a place of the input, worked out; empty when anything is wrong. */
-    Optional<PlateReading> read(String path, Json value) {
+    Optional<ReadPlate> read(String path, Json value) {
         Optional<JsonFields> object = JsonFields.of(path, value, faults, FIELDS);
         if (object.isEmpty()) {
             return Optional.empty();
         }
         int before = faults.count();
-        Optional<PlateMeasurement> plate = measurement(object.get());
-        if (plate.isEmpty() || faults.count() > before) {
+        Optional<Lines> lines = lines(object.get());
+        Optional<PlateSpots> spots = spots(object.get());
+        if (lines.isEmpty() || spots.isEmpty() || faults.count() > before) {
             return Optional.empty();
         }
-        List<Refusal> impossible = PlateReading.faults(plate.get());
+        PlateMeasurement plate = lines.get().with(spots.get());
+        List<Refusal> impossible = PlateReading.faults(plate);
         for (Refusal refusal : impossible) {
             faults.add(placed(path, refusal.field()), refusal);
         }
-        return impossible.isEmpty() ? Optional.of(PlateReading.of(plate.get())) : Optional.empty();
+        return impossible.isEmpty()
+                ? Optional.of(spots.get().on(plate, PlateReading.of(plate), notes))
+                : Optional.empty();
     }
 
-    private Optional<PlateMeasurement> measurement(JsonFields fields) {
-        OptionalDouble height = length(fields, "heightMm", "the plate's height");
-        OptionalDouble start = length(fields, "startMm", "the height of the start line above the plate's lower edge");
-        OptionalDouble front = length(fields, "frontMm", "the height of the front above the plate's lower edge");
+    /** A plate without its spots [mm]. */
+    private record Lines(double height, double start, double front, OptionalDouble width, OptionalDouble level) {
+        PlateMeasurement with(PlateSpots spots) {
+            return new PlateMeasurement(height, start, front, width, level, spots.measurements(start, front));
+        }
+    }
+
+    private Optional<Lines> lines(JsonFields fields) {
+        OptionalDouble height = length(fields, "heightMm", Message.of("todo.give-plate-height"));
+        OptionalDouble start = length(fields, "startMm", Message.of("todo.give-start"));
+        OptionalDouble front = length(fields, "frontMm", Message.of("todo.give-front"));
         OptionalDouble width = fields.number("widthMm");
         OptionalDouble level = fields.number("solventLevelMm");
-        if (!fields.has("spots")) {
-            fields.missing("spots", "a list of spots", "Give each spot with its name and the height of its middle.");
-        }
-        Optional<List<SpotMeasurement>> spots =
-                fields.items("spots", MOST_SPOTS).map(list -> spots(fields, list));
-        if (height.isEmpty() || start.isEmpty() || front.isEmpty() || spots.isEmpty()) {
-            return Optional.empty();
-        }
-        return Optional.of(new PlateMeasurement(
-                height.getAsDouble(), start.getAsDouble(), front.getAsDouble(), width, level, spots.get()));
+        return height.isEmpty() || start.isEmpty() || front.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new Lines(height.getAsDouble(), start.getAsDouble(), front.getAsDouble(), width, level));
     }
 
-    private List<SpotMeasurement> spots(JsonFields plate, List<Json> list) {
-        if (list.isEmpty()) {
-            plate.missing(
-                    "spots[0]", "at least one spot", "Give each spot with its name and the height of its middle.");
+    private Optional<PlateSpots> spots(JsonFields plate) {
+        if (!plate.has("spots")) {
+            plate.missing("spots", Message.of("allowed.list-of-spots"), Message.of("todo.give-each-spot"));
         }
-        List<SpotMeasurement> spots = new ArrayList<>();
+        return plate.items("spots", MOST_SPOTS).map(list -> spots(plate, list));
+    }
+
+    private PlateSpots spots(JsonFields plate, List<Json> list) {
+        if (list.isEmpty()) {
+            plate.missing("spots[0]", Message.of("allowed.one-spot"), Message.of("todo.give-each-spot"));
+        }
+        List<PlateSpots.Entry> entries = new ArrayList<>();
         for (int i = 0; i < list.size(); i++) {
+            int index = i;
             JsonFields.of(plate.path("spots[" + i + "]"), list.get(i), faults, SPOT_FIELDS)
-                    .flatMap(this::spot)
-                    .ifPresent(spots::add);
+                    .flatMap(fields -> entry(index, fields))
+                    .ifPresent(entries::add);
+        }
+        PlateSpots spots = new PlateSpots(entries);
+        if (spots.mostUnlabelled() > PlateSpots.MOST_UNLABELLED) {
+            tooManyUnlabelled(plate.path("spots"), spots.mostUnlabelled(), faults);
         }
         return spots;
     }
 
-    private Optional<SpotMeasurement> spot(JsonFields fields) {
-        if (!fields.has("spot")) {
-            fields.missing("spot", "the name of a spot", "Name the spot, for example A.");
-        }
-        Optional<String> name = fields.text("spot", QuestionReader.LONGEST_NAME);
-        OptionalDouble centre = length(fields, "centreMm", "the height of the spot's middle");
-        OptionalDouble size = fields.number("sizeMm");
-        OptionalDouble left = fields.number("fromLeftMm");
-        return name.isEmpty() || centre.isEmpty()
-                ? Optional.empty()
-                : Optional.of(new SpotMeasurement(name.get(), centre.getAsDouble(), size, left));
+    /** Tells that a lane has more spots without a label than can be told apart. */
+    static void tooManyUnlabelled(String path, int count, FaultList faults) {
+        faults.add(
+                path,
+                Message.of("fault.unlabelled-too-many", "count", count),
+                Message.of("came.unlabelled", "count", count),
+                Message.of("allowed.in-a-lane", "interval", Allowed.closed(0, PlateSpots.MOST_UNLABELLED)),
+                Message.of("todo.label-some"));
     }
 
-    private static OptionalDouble length(JsonFields fields, String name, String what) {
+    private Optional<PlateSpots.Entry> entry(int index, JsonFields fields) {
+        int before = faults.count();
+        Optional<String> label = fields.text("spot", QuestionReader.LONGEST_NAME);
+        int lane = lane(fields);
+        Optional<Json> rf = fields.any("rf");
+        OptionalDouble centre = rf.isPresent()
+                ? fields.number("centreMm")
+                : length(fields, "centreMm", Message.of("todo.give-spot-middle"));
+        if (rf.isPresent() && fields.has("centreMm")) {
+            faults.add(
+                    fields.path("rf"),
+                    Message.of("fault.two-places"),
+                    Message.of("came.centre-and-rf"),
+                    Message.of("allowed.centre-or-rf"),
+                    Message.of("todo.keep-one-place"));
+        }
+        String called = label.orElse(PlateSpots.called(index));
+        Optional<Reading> reading = rf.flatMap(came -> typed.read(fields.path("rf"), came, called, notes));
+        OptionalDouble size = fields.number("sizeMm");
+        OptionalDouble left = fields.number("fromLeftMm");
+        return faults.count() > before
+                ? Optional.empty()
+                : Optional.of(new PlateSpots.Entry(index, label, lane, centre, reading, size, left));
+    }
+
+    private int lane(JsonFields fields) {
+        OptionalDouble lane = fields.number("lane");
+        double number = lane.orElse(1);
+        if (!(number >= 1 && number <= MOST_LANES && number == Math.rint(number))) {
+            Message interval = Allowed.closed(1, MOST_LANES);
+            faults.add(
+                    fields.path("lane"),
+                    Message.of("fault.number-out-of-range", "allowed", interval),
+                    fields.any("lane").map(Json::shown).orElse(""),
+                    Message.of("allowed.whole-number", "interval", interval),
+                    Message.of("todo.count-lanes"));
+            return 1;
+        }
+        return (int) number;
+    }
+
+    private static OptionalDouble length(JsonFields fields, String name, Message what) {
         if (!fields.has(name)) {
-            fields.missing(name, "a length in millimetres", "Give " + what + " in millimetres.");
+            fields.missing(name, Message.of("allowed.length"), what);
         }
         return fields.number(name);
     }

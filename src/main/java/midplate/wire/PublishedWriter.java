@@ -17,9 +17,11 @@ import midplate.chemistry.Solvent;
 final class PublishedWriter {
     private final SolventCatalogue catalogue;
     private final List<MeasuredPair> pairs;
+    private final Speech speech;
 
-    PublishedWriter(SolventCatalogue catalogue, List<MeasuredPair> pairs) {
+    PublishedWriter(SolventCatalogue catalogue, List<MeasuredPair> pairs, Speech speech) {
         this.catalogue = catalogue;
+        this.speech = speech;
         this.pairs = List.copyOf(pairs);
     }
 
@@ -49,14 +51,16 @@ final class PublishedWriter {
     }
 
     private ObjectNode solvent(Solvent solvent) {
-        ObjectNode node = JsonWriting.solvent(solvent).put("cas", solvent.cas()).put("formula", solvent.formula());
+        ObjectNode node = JsonWriting.solvent(solvent, speech.texts())
+                .put("cas", solvent.cas())
+                .put("formula", solvent.formula());
         ArrayNode synonyms = node.putArray("synonyms");
         solvent.synonyms().forEach(synonyms::add);
         node.put("localization", catalogue.localization(solvent).id());
         catalogue.standIn(solvent).ifPresent(standIn -> node.set("standIn", standIn(standIn)));
         ArrayNode values = node.putArray("values");
-        catalogue.values(solvent).forEach(value -> values.add(value(value)));
-        node.set("hazards", hazards(catalogue.hazards(solvent)));
+        catalogue.values(solvent).forEach(value -> values.add(value(value, speech)));
+        node.set("hazards", hazards(catalogue.hazards(solvent, speech.language())));
         node.set("cautions", cautions(catalogue.cautions(solvent)));
         ArrayNode gaps = node.putArray("gaps");
         for (Gap gap : catalogue.gaps()) {
@@ -64,19 +68,20 @@ final class PublishedWriter {
                 gaps.addObject()
                         .put("property", gap.property())
                         .put("condition", gap.condition())
-                        .put("note", gap.note());
+                        .put("conditionText", speech.said(gap.condition()))
+                        .put("note", speech.said(gap.note()));
             }
         }
         return node;
     }
 
     /** A fitted pair: what it rests on, and its strength curve with the errors of its points. */
-    private static ObjectNode pair(MeasuredPair pair) {
+    private ObjectNode pair(MeasuredPair pair) {
         ObjectNode node = JsonWriting.object()
                 .put("id", pair.id())
                 .put("sorbent", pair.sorbent().id());
-        node.set("weak", JsonWriting.solvent(pair.weak()));
-        node.set("strong", JsonWriting.solvent(pair.strong()));
+        node.set("weak", JsonWriting.solvent(pair.weak(), speech.texts()));
+        node.set("strong", JsonWriting.solvent(pair.strong(), speech.texts()));
         node.put("compounds", pair.compounds()).put("readings", pair.readings());
         node.set("meanDeviationRf", JsonWriting.number(pair.residual(), 3));
         node.set("trustedFromPercent", JsonWriting.number(pair.trustedFrom(), 2));
@@ -86,58 +91,63 @@ final class PublishedWriter {
         numbers(node.putArray("strengthError"), pair.strengthError(), 3);
         ArrayNode sources = node.putArray("sources");
         pair.provenance().sources().forEach(sources::add);
-        return node.put("leftOut", pair.provenance().leftOut());
+        return node.put("leftOut", speech.listed(pair.provenance().leftOut()));
     }
 
     private static void numbers(ArrayNode node, List<Double> values, int decimals) {
         values.forEach(value -> node.add(JsonWriting.number(value, decimals)));
     }
 
-    private static ObjectNode standIn(StandIn standIn) {
-        return JsonWriting.solvent(standIn.standsInFor())
+    private ObjectNode standIn(StandIn standIn) {
+        return JsonWriting.solvent(standIn.standsInFor(), speech.texts())
                 .put("source", standIn.source().key())
                 .put("basis", standIn.basis().id())
-                .put("note", standIn.note());
+                .put("note", speech.said(standIn.note()));
     }
 
-    /** One value with where it stands; what is not printed is an empty text, never a zero. */
-    static ObjectNode value(PublishedValue value) {
+    /**
+     * One value with where it stands; what is not printed is an empty text, never a zero.
+     * {@code condition} and the first word of {@code use} are for programs and the same in every language.
+     */
+    static ObjectNode value(PublishedValue value, Speech speech) {
         return JsonWriting.object()
                 .put("property", value.property())
-                .put("value", value.value())
-                .put("unit", value.unit())
+                .put("value", speech.value(value))
+                .put("unit", speech.said(value.unit()))
                 .put("condition", value.condition())
-                .put("uncertainty", value.uncertainty())
+                .put("conditionText", speech.said(value.condition()))
+                .put("uncertainty", speech.said(value.uncertainty()))
                 .put("source", value.source().key())
-                .put("locator", value.locator())
+                .put("locator", speech.said(value.locator()))
                 .put("basis", value.basis().id())
                 .put("confidence", value.confidence())
-                .put("derivedFrom", value.derivedFrom())
-                .put("use", value.use())
-                .put("note", value.note());
+                .put("derivedFrom", speech.said(value.derivedFrom()))
+                .put("use", speech.use(value.use()))
+                .put("note", speech.said(value.note()));
     }
 
-    private static ArrayNode hazards(List<Hazard> hazards) {
+    private ArrayNode hazards(List<Hazard> hazards) {
         ArrayNode list = JsonWriting.array();
         for (Hazard hazard : hazards) {
             list.addObject()
                     .put("code", hazard.code())
                     .put("text", hazard.text())
                     .put("condition", hazard.value().condition())
+                    .put("conditionText", speech.said(hazard.value().condition()))
                     .put("source", hazard.value().source().key())
-                    .put("locator", hazard.value().locator())
+                    .put("locator", speech.said(hazard.value().locator()))
                     .put("basis", hazard.value().basis().id())
-                    .put("note", hazard.value().note());
+                    .put("note", speech.said(hazard.value().note()));
         }
         return list;
     }
 
-    private static ArrayNode cautions(List<Caution> cautions) {
+    private ArrayNode cautions(List<Caution> cautions) {
         ArrayNode list = JsonWriting.array();
         for (Caution caution : cautions) {
             list.addObject()
                     .put("key", caution.key())
-                    .put("text", caution.text())
+                    .put("text", speech.said(caution.text()))
                     .put("source", caution.source().key())
                     .put("basis", caution.basis().id());
         }

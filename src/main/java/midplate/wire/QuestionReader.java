@@ -9,10 +9,13 @@ import java.util.Set;
 import midplate.advice.Glassware;
 import midplate.advice.Question;
 import midplate.advice.Window;
+import midplate.advice.Wishes;
 import midplate.catalogue.SolventCatalogue;
 import midplate.chemistry.Sorbent;
 import midplate.plate.Run;
 import midplate.plate.Setting;
+import midplate.words.Allowed;
+import midplate.words.Message;
 import midplate.words.Refusal;
 
 /** Reads a request for advice. */
@@ -30,12 +33,17 @@ final class QuestionReader {
             "additive",
             "amountMl",
             "graduationMl",
-            "curves");
+            "curves",
+            "shelf",
+            "apart",
+            "nextPlate");
 
     static final int MOST_SPOTS = 50;
     static final int MOST_RUNS = 50;
     static final int MOST_PREDICTIONS = 1000;
     static final int LONGEST_NAME = 200;
+    /** Spots without a label in one request; more would take too long to match. */
+    static final int MOST_UNLABELLED = 100;
 
     private static final List<String> SORBENTS =
             Arrays.stream(Sorbent.values()).map(Sorbent::id).toList();
@@ -44,11 +52,13 @@ final class QuestionReader {
 
     private final FaultList faults;
     private final PairReader pairs;
+    private final WishesReader wishesReader;
     private final Setting ifUnsaid;
 
     QuestionReader(SolventCatalogue catalogue, Setting ifUnsaid, FaultList faults) {
         this.faults = faults;
         this.pairs = new PairReader(catalogue, faults);
+        this.wishesReader = new WishesReader(catalogue, faults);
         this.ifUnsaid = ifUnsaid;
     }
 
@@ -86,10 +96,20 @@ final class QuestionReader {
         Glassware glassware = glassware(fields, Glassware.usual(setting));
         Optional<String> additive = fields.text("additive", LONGEST_NAME);
         Asked.CurvesWanted curves = curves(fields);
+        Wishes wishes = wishesReader.read(fields, pair, spots);
         faults.throwIfAny();
         PairReader.Pair sound = pair.orElseThrow();
         Question question = new Question(
-                sorbent, sound.weak(), sound.strong(), additive, List.copyOf(spots), runs, window, setting, glassware);
+                        sorbent,
+                        sound.weak(),
+                        sound.strong(),
+                        additive,
+                        List.copyOf(spots),
+                        runs,
+                        window,
+                        setting,
+                        glassware)
+                .wishing(wishes);
         List<Note> notes = new ArrayList<>(runReader.notes());
         notes.addAll(spotReader.notes());
         return new Asked(id(value), question, predictAt, curves, notes);
@@ -98,7 +118,7 @@ final class QuestionReader {
     private void id(JsonFields fields) {
         fields.any("id").ifPresent(id -> {
             if (!(id instanceof Json.Text || id instanceof Json.Numeral)) {
-                JsonFields.wrongType("id", id, "a text", faults);
+                JsonFields.wrongType("id", id, Message.of("kind.text"), faults);
             }
         });
     }
@@ -110,6 +130,18 @@ final class QuestionReader {
                 reader.read(fields.path("runs[" + i + "]"), list.get(i), frame).ifPresent(runs::add);
             }
         });
+        int unlabelled = runs.stream()
+                .flatMap(run -> run.unlabelled().stream())
+                .mapToInt(lane -> lane.spots().size())
+                .sum();
+        if (unlabelled > MOST_UNLABELLED) {
+            faults.add(
+                    "runs",
+                    Message.of("fault.unlabelled-too-many", "count", unlabelled),
+                    Message.of("came.unlabelled-in-all", "count", unlabelled),
+                    Message.of("allowed.in-a-request", "interval", Allowed.closed(0, MOST_UNLABELLED)),
+                    Message.of("todo.label-or-leave-plates"));
+        }
         return runs;
     }
 
@@ -130,7 +162,7 @@ final class QuestionReader {
             return Window.USUAL;
         }
         if (edges.get().size() != 2) {
-            JsonFields.wrongType("window", came.get(), "two numbers in a list: [0.2, 0.8]", faults);
+            JsonFields.wrongType("window", came.get(), Message.of("kind.two-numbers"), faults);
             return Window.USUAL;
         }
         OptionalDouble low = JsonFields.number("window[0]", edges.get().get(0), faults);
@@ -163,7 +195,7 @@ final class QuestionReader {
         if (value instanceof Json.Truth truth) {
             return truth.value() ? Asked.CurvesWanted.YES : Asked.CurvesWanted.NO;
         }
-        JsonFields.wrongType("curves", value, "true or false", faults);
+        JsonFields.wrongType("curves", value, Message.of("kind.truth"), faults);
         return Asked.CurvesWanted.NO;
     }
 }

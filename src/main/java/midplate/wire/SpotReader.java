@@ -6,12 +6,14 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import midplate.words.Allowed;
 import midplate.words.Message;
 
 /** Reads the spots that are asked about: names, and structures where they are known. */
 final class SpotReader {
     static final List<String> FIELDS = List.of("name", "smiles", "groups");
 
+    private static final String EXAMPLE = "[{\"name\": \"A\"}]";
     private static final int LONGEST_SMILES = 4000;
 
     private final FaultList faults;
@@ -25,7 +27,10 @@ final class SpotReader {
     /** The names in the order asked; faulty spots are left out. */
     Set<String> read(JsonFields request) {
         if (!request.has("spots")) {
-            request.missing("spots", "[1, 50] spots", "Name at least one spot: [{\"name\": \"A\"}].");
+            request.missing(
+                    "spots",
+                    Message.of("allowed.spots", "interval", Allowed.closed(1, QuestionReader.MOST_SPOTS)),
+                    Message.of("todo.name-one-spot-so", "example", EXAMPLE));
             return names;
         }
         request.items("spots", QuestionReader.MOST_SPOTS).ifPresent(list -> {
@@ -34,8 +39,8 @@ final class SpotReader {
                         request.path("spots"),
                         Message.of("fault.no-spots"),
                         "[]",
-                        "[1, " + QuestionReader.MOST_SPOTS + "] spots",
-                        "Name at least one spot: [{\"name\": \"A\"}].");
+                        Message.of("allowed.spots", "interval", Allowed.closed(1, QuestionReader.MOST_SPOTS)),
+                        Message.of("todo.name-one-spot-so", "example", EXAMPLE));
             }
             for (int i = 0; i < list.size(); i++) {
                 JsonFields.of(request.path("spots[" + i + "]"), list.get(i), faults, FIELDS)
@@ -56,7 +61,7 @@ final class SpotReader {
 
     private void spot(JsonFields fields) {
         if (!fields.has("name")) {
-            fields.missing("name", "a name", "Name the spot, for example A.");
+            fields.missing("name", Message.of("allowed.name"), Message.of("todo.name-spot"));
         }
         Optional<String> smiles = fields.text("smiles", LONGEST_SMILES);
         fields.any("groups")
@@ -72,8 +77,8 @@ final class SpotReader {
                         fields.path("name"),
                         Message.of("fault.duplicate-spot", "spot", name),
                         name,
-                        "a name that no other spot has",
-                        "Give each spot a name of its own.");
+                        Message.of("allowed.own-name"),
+                        Message.of("todo.give-own-name"));
             }
             if (smiles.isPresent() || fields.has("groups")) {
                 withStructure.add(name);
@@ -86,10 +91,10 @@ final class SpotReader {
         if (number.isPresent() && !(number.getAsDouble() >= 0 && number.getAsDouble() <= 1000)) {
             faults.add(
                     groups.path(group),
-                    Message.of("fault.number-out-of-range", "allowed", "[0, 1000]"),
+                    Message.of("fault.number-out-of-range", "allowed", Allowed.closed(0, 1000)),
                     groups.any(group).map(Json::shown).orElse(""),
-                    "[0, 1000]",
-                    "Give how many such groups the molecule has.");
+                    Allowed.closed(0, 1000),
+                    Message.of("todo.count-groups"));
         }
     }
 }

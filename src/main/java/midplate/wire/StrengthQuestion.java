@@ -8,6 +8,7 @@ import java.util.OptionalDouble;
 import midplate.catalogue.SolventCatalogue;
 import midplate.catalogue.StrengthSeries;
 import midplate.chemistry.Sorbent;
+import midplate.words.Allowed;
 import midplate.words.Message;
 
 /**
@@ -59,7 +60,7 @@ record StrengthQuestion(
         PairReader pairs = new PairReader(catalogue, faults);
         Optional<PairReader.Pair> pair = pairs.read(fields, sorbent);
         if (!fields.has("percentStrong")) {
-            fields.missing("percentStrong", "[0, 100]", "Give the percentage of the stronger solvent.");
+            fields.missing("percentStrong", Allowed.closed(0, 100), Message.of("todo.give-percent"));
         }
         OptionalDouble percent = fields.percent("percentStrong");
         Optional<PairReader.Pair> to = fields.any("to")
@@ -77,10 +78,10 @@ record StrengthQuestion(
         if (!(activity > 0 && activity <= 1)) {
             faults.add(
                     "activity",
-                    Message.of("fault.number-out-of-range", "allowed", "(0, 1]"),
+                    Message.of("fault.number-out-of-range", "allowed", Allowed.leftOpen("0", "1")),
                     fields.any("activity").map(Json::shown).orElse(""),
-                    "(0, 1]",
-                    "Leave it out, or give the activity of the layer, 0.57 to 0.83 for silica.");
+                    Allowed.leftOpen("0", "1"),
+                    Message.of("todo.give-activity"));
         }
         return activity;
     }

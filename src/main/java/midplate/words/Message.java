@@ -12,7 +12,8 @@ import java.util.regex.Pattern;
  * <p>Two messages with the same key and values are equal, so a test can ask what was said and not how it was worded.
  *
  * @param key names the text, in lower case, grouped by room with dots: {@code plate.front-near-top}
- * @param args the values by name, in the order given; each a {@link String}, an {@link Integer} or a {@link Double}
+ * @param args the values by name, in the order given; each a {@link String}, an {@link Integer}, a {@link Double}, or
+ *     a message of its own that is put into words when this one is
  * @see Texts#render(Message)
  */
 public record Message(String key, Map<String, Object> args) {
@@ -37,7 +38,7 @@ public record Message(String key, Map<String, Object> args) {
      * A message from its key and its values, given as name, value, name, value, …
      *
      * @param key names the text
-     * @param nameThenValue pairs; a value is a {@link String}, an {@link Integer} or a {@link Double}
+     * @param nameThenValue pairs; a value is a {@link String}, an {@link Integer}, a {@link Double} or a {@link Message}
      */
     public static Message of(String key, Object... nameThenValue) {
         if (nameThenValue.length % 2 != 0) {
@@ -71,10 +72,14 @@ public record Message(String key, Map<String, Object> args) {
                     key,
                     name));
         }
-        if (!(value instanceof String || value instanceof Integer || value instanceof Double)) {
+        if (!(value instanceof String
+                || value instanceof Integer
+                || value instanceof Double
+                || value instanceof Message)) {
             throw new IllegalArgumentException(String.format(
                     Locale.ROOT,
-                    "Message %s: the value of \"%s\" is %s, allowed are String, Integer and Double. Convert it first.",
+                    "Message %s: the value of \"%s\" is %s, allowed are String, Integer, Double and Message."
+                            + " Convert it first.",
                     key,
                     name,
                     value == null ? "null" : "a " + value.getClass().getSimpleName()));

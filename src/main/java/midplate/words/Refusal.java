@@ -6,7 +6,8 @@ import java.util.Locale;
  * Input that the program cannot take, told so that the person can mend it: where, what came, what is allowed, what to
  * do next.
  *
- * <p>Any room may throw it; a door catches it and renders {@link #reason()} with its texts.
+ * <p>Any room may throw it; a door catches it and renders {@link #reason()}, {@link #allowed()} and {@link
+ * #todo()} with its texts.
  */
 public final class Refusal extends RuntimeException {
     private static final long serialVersionUID = 1L;
@@ -17,8 +18,12 @@ public final class Refusal extends RuntimeException {
     private final Message reason;
 
     private final String came;
-    private final String allowed;
-    private final String todo;
+
+    @SuppressWarnings("serial") // likewise
+    private final Message allowed;
+
+    @SuppressWarnings("serial") // likewise
+    private final Message todo;
 
     /**
      * A refusal of one field.
@@ -26,12 +31,18 @@ public final class Refusal extends RuntimeException {
      * @param field the place in the input, such as {@code plate.frontMm} or {@code runs[0].rf.A}
      * @param reason what is wrong, to be rendered
      * @param came the value as it came
-     * @param allowed what is allowed, an interval where it is a number: {@code [0, 100]}
+     * @param allowed what is allowed, an interval where it is a number: {@link Allowed#closed(double, double)}
      * @param todo what to do next, one sentence
      */
-    public Refusal(String field, Message reason, String came, String allowed, String todo) {
+    public Refusal(String field, Message reason, String came, Message allowed, Message todo) {
         super(String.format(
-                Locale.ROOT, "%s: %s (came: %s; allowed: %s) %s", field, reason.key(), came, allowed, todo));
+                Locale.ROOT,
+                "%s: %s (came: %s; allowed: %s) %s",
+                field,
+                reason.key(),
+                came,
+                allowed.key() + allowed.args().values(),
+                todo.key()));
         this.field = field;
         this.reason = reason;
         this.came = came;
@@ -55,12 +66,12 @@ public final class Refusal extends RuntimeException {
     }
 
     /** What is allowed, an interval where it is a number. */
-    public String allowed() {
+    public Message allowed() {
         return allowed;
     }
 
     /** What to do next. */
-    public String todo() {
+    public Message todo() {
         return todo;
     }
 

@@ -12,8 +12,8 @@ import org.jspecify.annotations.Nullable;
  * One text with places for values: <code>{name}</code> shows a value plainly, <code>{name:2}</code> shows a number with
  * exactly two decimals. Braces stand for nothing else.
  *
- * <p>Numbers are written with a point and a hyphen-minus whatever the machine's language; a number that rounds to zero
- * carries no minus sign.
+ * <p>Numbers are written with the decimal mark of the texts and a hyphen-minus whatever the machine's language; a number
+ * that rounds to zero carries no minus sign.
  */
 final class Template {
     private static final Pattern PLACE = Pattern.compile("\\{([a-z][A-Za-z0-9]*)(?::([0-9]))?}");
@@ -59,17 +59,17 @@ final class Template {
         return new Part(text, null, -1);
     }
 
-    /** The text with the message's values in their places. */
-    String fill(Message message) {
+    /** The text with the message's values in their places; the texts give the decimal mark and the words of inner messages. */
+    String fill(Message message, Texts texts) {
         StringBuilder out = new StringBuilder();
         for (Part part : parts) {
             String name = part.name();
-            out.append(name == null ? part.text() : shown(message, name, part.decimals()));
+            out.append(name == null ? part.text() : shown(message, name, part.decimals(), texts));
         }
         return out.toString();
     }
 
-    private String shown(Message message, String name, int decimals) {
+    private String shown(Message message, String name, int decimals, Texts texts) {
         Object value = message.args().get(name);
         if (value == null) {
             throw new IllegalStateException(String.format(
@@ -80,7 +80,7 @@ final class Template {
                     message.args().keySet()));
         }
         if (decimals < 0) {
-            return value instanceof Double number ? plain(number) : value.toString();
+            return plain(value, texts);
         }
         if (!(value instanceof Number number)) {
             throw new IllegalStateException(String.format(
@@ -91,7 +91,14 @@ final class Template {
                     decimals,
                     value));
         }
-        return fixed(number.doubleValue(), decimals);
+        return fixed(number.doubleValue(), decimals).replace(".", texts.decimalMark());
+    }
+
+    private static String plain(Object value, Texts texts) {
+        if (value instanceof Message inner) {
+            return texts.render(inner);
+        }
+        return value instanceof Double number ? plain(number).replace(".", texts.decimalMark()) : value.toString();
     }
 
     private static String plain(double number) {

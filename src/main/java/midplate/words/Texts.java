@@ -14,17 +14,22 @@ import java.util.TreeMap;
  * The texts of one language: turns a {@link Message} into a sentence.
  *
  * <p>A text file is one flat JSON object from key to text. In a text <code>{name}</code> shows a value plainly and <code>
- * {name:2}</code> shows a number with exactly two decimals. A second language is one more file.
+ * {name:2}</code> shows a number with exactly two decimals. Each language is one file, and holds its
+ * decimal mark under {@value #MARK}.
  */
 public final class Texts {
-    private static final String ENGLISH = "texts/en.json";
+    static final String MARK = "number.decimal-mark";
 
     private final String file;
     private final Map<String, Template> templates;
+    private final String decimalMark;
+    private final String json;
 
-    private Texts(String file, Map<String, Template> templates) {
+    private Texts(String file, Map<String, Template> templates, String decimalMark, String json) {
         this.file = file;
         this.templates = Collections.unmodifiableMap(templates);
+        this.decimalMark = decimalMark;
+        this.json = json;
     }
 
     /**
@@ -33,16 +38,30 @@ public final class Texts {
      * @throws IllegalStateException when the file is missing or a text in it cannot be read
      */
     public static Texts english() {
-        return packed(ENGLISH);
+        return of(Language.ENGLISH);
+    }
+
+    /**
+     * The texts of a language, as packed with the program.
+     *
+     * @throws IllegalStateException when the file is missing or a text in it cannot be read
+     */
+    public static Texts of(Language language) {
+        return packed(language.file());
     }
 
     private static Texts packed(String file) {
+        return of(file, read(file));
+    }
+
+    /** A text file as packed with the program. */
+    static String read(String file) {
         try (InputStream in = Texts.class.getResourceAsStream("/" + file)) {
             if (in == null) {
                 throw new IllegalStateException(
                         "The texts " + file + " are not packed with the program: build it again.");
             }
-            return of(file, new String(in.readAllBytes(), StandardCharsets.UTF_8));
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
         } catch (IOException e) {
             throw new UncheckedIOException("The texts " + file + " cannot be read", e);
         }
@@ -51,8 +70,9 @@ public final class Texts {
     /** Texts from the content of a text file; the name is for messages only. */
     static Texts of(String file, String json) {
         Map<String, Template> templates = new TreeMap<>();
-        FlatJson.read(file, json).forEach((key, text) -> templates.put(key, Template.of(key, text)));
-        return new Texts(file, templates);
+        Map<String, String> entries = FlatJson.read(file, json);
+        entries.forEach((key, text) -> templates.put(key, Template.of(key, text)));
+        return new Texts(file, templates, entries.getOrDefault(MARK, "."), json);
     }
 
     /**
@@ -66,7 +86,17 @@ public final class Texts {
             throw new IllegalStateException(
                     String.format(Locale.ROOT, "There is no text \"%s\" in %s. Add it there.", message.key(), file));
         }
-        return template.fill(message);
+        return template.fill(message, this);
+    }
+
+    /** What stands before the decimals of a number. */
+    String decimalMark() {
+        return decimalMark;
+    }
+
+    /** Everything as one flat JSON object, as it is packed. */
+    public String json() {
+        return json;
     }
 
     /** All keys, sorted. */

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import midplate.catalogue.SolventCatalogue;
 import midplate.chemistry.Solvent;
 import midplate.chemistry.Sorbent;
@@ -29,6 +30,9 @@ final class Asking {
     private Window window = Window.USUAL;
     private Setting setting = Setting.AUTOMATED;
     private Glassware glassware = Glassware.USUAL;
+    private Shelf shelf = Shelf.UNTOLD;
+    private final List<ApartNames> apart = new ArrayList<>();
+    private NextPlate nextPlate = NextPlate.USUAL;
 
     private Asking(String weak, String strong) {
         this.weak = CATALOGUE.solvent(weak);
@@ -73,6 +77,21 @@ final class Asking {
         return this;
     }
 
+    Asking shelf(String... names) {
+        this.shelf = new Shelf(Stream.of(names).map(CATALOGUE::solvent).toList());
+        return this;
+    }
+
+    Asking apart(String one, String other) {
+        this.apart.add(new ApartNames(one, other));
+        return this;
+    }
+
+    Asking next(NextPlate plate) {
+        this.nextPlate = plate;
+        return this;
+    }
+
     /** A plate in the pair asked about. */
     Asking run(double percent, Map<String, Double> rf) {
         return run(new Eluent(sorbent, weak, strong, percent, Optional.empty()), rf);
@@ -98,7 +117,8 @@ final class Asking {
     }
 
     Question question() {
-        return new Question(sorbent, weak, strong, additive, spots, runs, window, setting, glassware);
+        return new Question(sorbent, weak, strong, additive, spots, runs, window, setting, glassware)
+                .wishing(new Wishes(shelf, apart, nextPlate));
     }
 
     Advice advice() {

@@ -32,7 +32,17 @@ class CurvesTest {
                 Asking.about("dichloromethane", "methanol")
                         .spots("A", "B")
                         .in(Setting.BENCH)
-                        .run(3, Map.of("A", 0.3, "B", 0.5)));
+                        .run(3, Map.of("A", 0.3, "B", 0.5)),
+                Asking.acetate()
+                        .spots("A", "B", "C")
+                        .in(Setting.BENCH)
+                        .apart("A", "B")
+                        .run(15, Map.of("A", 0.16, "B", 0.27, "C", 0.4)),
+                Asking.about("dichloromethane", "methanol")
+                        .spots("A", "B", "C")
+                        .apart("A", "B")
+                        .apart("B", "C")
+                        .run(3, Map.of("A", 0.2, "B", 0.3, "C", 0.5)));
     }
 
     private static Curves curves(Asking asking) {
@@ -44,22 +54,30 @@ class CurvesTest {
         curves.spots().values().forEach(spot -> all.addAll(List.of(spot.rf(), spot.low(), spot.high())));
         all.add(curves.chance());
         all.add(curves.smallestGap());
+        if (!curves.goal().isEmpty()) {
+            all.add(curves.goal());
+        }
         return all;
     }
 
-    // By 0.1 % to 2, 0.25 % to 10, 0.5 % to 20 and 1 % after: 20, 32, 20, 80 points and the last.
+    // By 0.1 % to 2, 0.25 % to 10 (0.1 % with pairs), 0.5 % to 20 and 1 % after: 20, 32 (80), 20, 80 points and the
+    // last.
     @ParameterizedTest
     @MethodSource("questions")
     void areFinestWhereTheStrengthClimbsMost(Asking asking) {
         Curves curves = curves(asking);
         List<Double> percents = curves.percentStrong();
-        assertEquals(20 + 32 + 20 + 80 + 1, percents.size());
+        double step = asking.question().wishes().apart().isEmpty() ? 0.25 : 0.1;
+        int toTen = 20 + (int) Math.round(8 / step);
+        assertEquals(toTen + 20 + 80 + 1, percents.size());
         for (int i = 0; i < percents.size(); i++) {
-            assertEquals(
-                    i < 20 ? i * 0.1 : i < 52 ? 2 + (i - 20) * 0.25 : i < 72 ? 10 + (i - 52) * 0.5 : 20 + (i - 72),
-                    percents.get(i),
-                    1e-9);
+            double percent = i < 20
+                    ? i * 0.1
+                    : i < toTen ? 2 + (i - 20) * step : i < toTen + 20 ? 10 + (i - toTen) * 0.5 : i - toTen;
+            assertEquals(percent, percents.get(i), 1e-9);
         }
+        assertEquals(percents.size(), curves.smallestResolution().size());
+        assertTrue(curves.smallestResolution().stream().allMatch(value -> value >= 0));
         for (List<Double> list : lists(curves)) {
             assertEquals(percents.size(), list.size());
             assertTrue(list.stream().allMatch(value -> value >= 0 && value <= 1), list.toString());
@@ -79,8 +97,9 @@ class CurvesTest {
     }
 
     @Test
-    void oneSpotHasNoGap() {
+    void oneSpotHasNoGapAndNoResolution() {
         assertEquals(List.of(), curves(Asking.acetate()).smallestGap());
+        assertEquals(List.of(), curves(Asking.acetate()).smallestResolution());
     }
 
     /** Places of the curves with the forecast midway in ln(% + 1) between each two points. */
@@ -125,5 +144,38 @@ class CurvesTest {
             double slip = slip(curves.chance(), i, exact.get(i).chance());
             assertTrue(slip <= BOUND, "at " + exact.get(i).percentStrong() + " %: " + slip);
         }
+    }
+
+    /** The curves at places midway in ln(% + 1) between each two points. */
+    private static Curves curvesMidway(Asking asking, List<Double> percents) {
+        List<Double> between = new ArrayList<>();
+        for (int i = 1; i < percents.size(); i++) {
+            between.add(Math.sqrt((percents.get(i - 1) + 1) * (percents.get(i) + 1)) - 1);
+        }
+        return ((PlateConsultation) Asking.ADVISER.consult(asking.question())).curves(between);
+    }
+
+    private static void near(String what, List<Double> curve, List<Double> exact, double bound) {
+        for (int i = 0; i < exact.size(); i++) {
+            double slip = slip(curve, i, exact.get(i));
+            assertTrue(slip <= bound, what + " after point " + i + ": " + slip);
+        }
+    }
+
+    // The resolution has no fixed scale, so its bound is that part of the most it reaches.
+    @ParameterizedTest
+    @MethodSource("questions")
+    void straightLinesBetweenThePointsOfGapResolutionAndGoalAreNearTheTruth(Asking asking) {
+        Curves curves = curves(asking);
+        Curves exact = curvesMidway(asking, curves.percentStrong());
+        near("gap", curves.smallestGap(), exact.smallestGap(), BOUND);
+        double most = curves.smallestResolution().stream()
+                .mapToDouble(Double::doubleValue)
+                .max()
+                .orElseThrow();
+        assertTrue(most > 0.05, "a scale: " + most);
+        near("resolution", curves.smallestResolution(), exact.smallestResolution(), BOUND * most);
+        near("goal", curves.goal(), exact.goal(), BOUND);
+        assertEquals(asking.question().wishes().apart().isEmpty(), curves.goal().isEmpty());
     }
 }

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.Map;
 import midplate.plate.Setting;
+import midplate.words.Message;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -68,7 +69,7 @@ class ImpossibleTest {
         assertEquals(
                 "A", Asking.find(advice.notes(), "silica-cannot-hold").args().get("spot"));
         assertEquals(
-                "hexane",
+                Message.of("solvent.hexane"),
                 Asking.find(advice.notes(), "silica-cannot-hold").args().get("weak"));
         assertTrue(Asking.codes(advice.notes()).contains("only-front"));
         assertRanked(advice);

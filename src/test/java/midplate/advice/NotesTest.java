@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import midplate.plate.Reading;
 import midplate.plate.Setting;
+import midplate.words.English;
 import midplate.words.Message;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
@@ -80,7 +81,8 @@ class NotesTest {
         assertEquals(hexane.bestPercentStrong(), other.bestPercentStrong());
         assertEquals(hexane.ratio(), other.ratio());
         Message note = Asking.find(other.notes(), "stand-in");
-        assertEquals(Map.of("solvent", weak, "measured", "hexane"), note.args());
+        assertEquals(weak, English.said((Message) note.args().get("solvent")));
+        assertEquals(Message.of("solvent.hexane"), note.args().get("measured"));
         assertFalse(Asking.codes(hexane.notes()).contains("stand-in"));
     }
 

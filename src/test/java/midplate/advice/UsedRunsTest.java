@@ -10,6 +10,8 @@ import java.util.Map;
 import java.util.Optional;
 import midplate.chemistry.Sorbent;
 import midplate.plate.Eluent;
+import midplate.words.English;
+import midplate.words.Message;
 import midplate.words.Refusal;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
@@ -94,7 +96,7 @@ class UsedRunsTest {
         Asking asking = Asking.acetate().run(Eluent.of(Sorbent.ALUMINA, silica.weak(), silica.strong(), 20), READ);
         assertEquals(UNREAD.spots(), asking.forecast(20).spots());
         assertEquals(
-                "alumina",
+                Message.of("sorbent.alumina"),
                 Asking.find(asking.advice().notes(), "run-other-sorbent").args().get("sorbent"));
     }
 
@@ -112,8 +114,8 @@ class UsedRunsTest {
                 Refusal.class, () -> Asking.acetate().on(Sorbent.ALUMINA).advice());
         assertEquals("sorbent", refusal.field());
         assertEquals("sorbent-not-measured", refusal.code());
-        assertEquals("silica", refusal.allowed());
-        assertTrue(refusal.todo().contains("strength"), refusal.todo());
+        assertEquals("silica", English.said(refusal.allowed()));
+        assertTrue(English.said(refusal.todo()).contains("strength"), English.said(refusal.todo()));
     }
 
     @Test
@@ -125,7 +127,7 @@ class UsedRunsTest {
         assertEquals("hexane with acetone", refusal.came());
         assertEquals(
                 "hexane with ethyl-acetate; hexane with diethyl-ether; dichloromethane with methanol",
-                refusal.allowed());
+                English.said(refusal.allowed()));
     }
 
     @Test

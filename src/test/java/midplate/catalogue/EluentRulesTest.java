@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.Optional;
 import midplate.chemistry.Solvent;
 import midplate.chemistry.Sorbent;
+import midplate.words.English;
 import midplate.words.Refusal;
 import midplate.words.Texts;
 import org.junit.jupiter.api.DisplayName;
@@ -37,7 +38,7 @@ class EluentRulesTest {
         Refusal refusal = against(Sorbent.SILICA, "hexane", "n-hexane").orElseThrow();
         assertEquals("same-solvent", refusal.code());
         assertEquals("strong", refusal.field());
-        assertEquals("another solvent than hexane", refusal.allowed());
+        assertEquals("another solvent than hexane", English.said(refusal.allowed()));
     }
 
     // Acetonitrile does not mix with saturated hydrocarbons (The Merck Index, acetonitrile).
@@ -57,10 +58,10 @@ class EluentRulesTest {
         assertEquals(code, refusal.code());
         assertEquals(CATALOGUE.solvent(strong).name(), refusal.came());
         assertTrue(
-                refusal.allowed()
+                English.said(refusal.allowed())
                         .contains("mixes with " + CATALOGUE.solvent(weak).name()),
-                refusal.allowed());
-        assertTrue(refusal.todo().contains("ethyl acetate"), refusal.todo());
+                English.said(refusal.allowed()));
+        assertTrue(English.said(refusal.todo()).contains("ethyl acetate"), English.said(refusal.todo()));
     }
 
     @ParameterizedTest
@@ -77,9 +78,9 @@ class EluentRulesTest {
         assertEquals("pair-reversed", refusal.code());
         assertTrue((double) refusal.reason().args().get("weakStrength")
                 > (double) refusal.reason().args().get("strongStrength"));
-        assertEquals(sorbent.id(), refusal.reason().args().get("sorbent"));
-        assertEquals("a solvent stronger than " + CATALOGUE.solvent(weak).name(), refusal.allowed());
-        assertTrue(refusal.todo().startsWith("Swap the two solvents"), refusal.todo());
+        assertEquals(sorbent.said(), refusal.reason().args().get("sorbent"));
+        assertEquals("a solvent stronger than " + CATALOGUE.solvent(weak).name(), English.said(refusal.allowed()));
+        assertTrue(English.said(refusal.todo()).startsWith("Swap the two solvents"), English.said(refusal.todo()));
         assertTrue(Texts.english().render(refusal.reason()).contains("is stronger than"));
     }
 

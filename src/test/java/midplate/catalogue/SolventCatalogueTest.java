@@ -10,6 +10,7 @@ import java.util.Optional;
 import midplate.chemistry.EluentComponent;
 import midplate.chemistry.Solvent;
 import midplate.chemistry.Sorbent;
+import midplate.words.English;
 import midplate.words.Nearest;
 import midplate.words.Refusal;
 import midplate.words.Texts;
@@ -71,7 +72,7 @@ class SolventCatalogueTest {
             })
     void aSlipOfThePenIsOfferedTheNearestName(String typed, String nearest) {
         Refusal refusal = assertThrows(Refusal.class, () -> CATALOGUE.solvent(typed));
-        assertTrue(refusal.todo().startsWith("Did you mean " + nearest), refusal.todo());
+        assertTrue(English.said(refusal.todo()).startsWith("Did you mean " + nearest), English.said(refusal.todo()));
     }
 
     @ParameterizedTest
@@ -81,7 +82,9 @@ class SolventCatalogueTest {
         assertEquals("unknown-solvent", refusal.code());
         assertEquals("weak", refusal.field());
         assertEquals(typed, refusal.came());
-        assertTrue(refusal.allowed().startsWith("pentane, hexane, heptane"), refusal.allowed());
+        assertTrue(
+                English.said(refusal.allowed()).startsWith("pentane, hexane, heptane"),
+                English.said(refusal.allowed()));
         assertEquals(
                 "There is no solvent called \"" + typed + "\" here.",
                 Texts.english().render(refusal.reason()));
@@ -90,7 +93,7 @@ class SolventCatalogueTest {
     @Test
     void aNameNearToNothingIsSentToTheList() {
         Refusal refusal = assertThrows(Refusal.class, () -> CATALOGUE.solvent("gasoline fuel"));
-        assertEquals("Take a name from the list.", refusal.todo());
+        assertEquals("Take a name from the list.", English.said(refusal.todo()));
         assertEquals("solvent", refusal.field());
     }
 

@@ -44,9 +44,9 @@ class SolventDataTest {
                 .mapToInt(solvent -> CATALOGUE.values(solvent).size())
                 .sum();
         assertEquals(22, CATALOGUE.solvents().size());
-        assertEquals(356, values);
-        assertEquals(52, CATALOGUE.sources().size());
-        assertEquals(42, CATALOGUE.gaps().size());
+        assertEquals(363, values);
+        assertEquals(54, CATALOGUE.sources().size());
+        assertEquals(44, CATALOGUE.gaps().size());
     }
 
     @Test

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Random;
 import java.util.stream.Stream;
+import midplate.words.English;
 import midplate.words.Refusal;
 import midplate.words.Texts;
 import org.junit.jupiter.api.DisplayName;
@@ -124,7 +125,7 @@ class EluentStrengthTest {
     void aFractionOutsideZeroToOneIsRefused(double fraction) {
         Refusal refusal = assertThrows(Refusal.class, () -> EluentStrength.binary(WEAK, STRONG, fraction, 0.7));
         assertEquals("volumeFraction", refusal.field());
-        assertEquals("[0, 1]", refusal.allowed());
+        assertEquals("[0, 1]", English.said(refusal.allowed()));
         assertThrows(Refusal.class, () -> EluentStrength.coverage(WEAK, STRONG, fraction, 0.7));
         assertThrows(Refusal.class, () -> EluentStrength.volumeFraction(fraction, WEAK, STRONG));
     }
@@ -134,7 +135,7 @@ class EluentStrengthTest {
     void anActivityOutsideItsRangeIsRefused(double activity) {
         Refusal refusal = assertThrows(Refusal.class, () -> EluentStrength.binary(WEAK, STRONG, 0.5, activity));
         assertEquals("activity", refusal.field());
-        assertEquals("(0, 1]", refusal.allowed());
+        assertEquals("(0, 1]", English.said(refusal.allowed()));
         assertThrows(Refusal.class, () -> EluentStrength.percentForStrength(WEAK, STRONG, 0.2, activity));
         assertThrows(Refusal.class, () -> EluentStrength.logCapacityRatio(activity, 6, 0.1, 0.2));
     }
@@ -145,7 +146,7 @@ class EluentStrengthTest {
         Refusal refusal =
                 assertThrows(Refusal.class, () -> EluentStrength.percentForStrength(WEAK, STRONG, strength, 0.7));
         assertEquals("strength-not-reached", refusal.code());
-        assertEquals("[0.01, 0.48]", refusal.allowed());
+        assertEquals("[0.01, 0.48]", English.said(refusal.allowed()));
         assertTrue(Texts.english().render(refusal.reason()).contains("[0.01, 0.48]"));
     }
 
@@ -158,7 +159,7 @@ class EluentStrengthTest {
     void swappedSolventsAreRefused() {
         Refusal refusal = assertThrows(Refusal.class, () -> EluentStrength.binary(STRONG, WEAK, 0.5, 0.7));
         assertEquals("weak-is-stronger", refusal.code());
-        assertEquals("Swap the two solvents.", refusal.todo());
+        assertEquals("Swap the two solvents.", English.said(refusal.todo()));
         assertTrue(Texts.english().render(refusal.reason()).contains("0.48"));
     }
 

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Random;
 import java.util.function.DoubleUnaryOperator;
 import java.util.stream.DoubleStream;
+import midplate.words.English;
 import midplate.words.Refusal;
 import midplate.words.Texts;
 import org.junit.jupiter.api.DisplayName;
@@ -106,13 +107,20 @@ class RetentionFactorTest {
 
     @Test
     void theRefusalNamesTheIntervalWithItsEnds() {
-        assertEquals("(0, 1]", refusalOf(() -> RetentionFactor.capacity(0)).allowed());
-        assertEquals("(0, 1)", refusalOf(() -> RetentionFactor.logit(0)).allowed());
-        assertEquals("(0, 1)", refusalOf(() -> RetentionFactor.rM(1)).allowed());
-        assertEquals("[0, ∞]", refusalOf(() -> RetentionFactor.fromCapacity(-1)).allowed());
+        assertEquals(
+                "(0, 1]",
+                English.said(refusalOf(() -> RetentionFactor.capacity(0)).allowed()));
+        assertEquals(
+                "(0, 1)", English.said(refusalOf(() -> RetentionFactor.logit(0)).allowed()));
+        assertEquals(
+                "(0, 1)", English.said(refusalOf(() -> RetentionFactor.rM(1)).allowed()));
+        assertEquals(
+                "[0, ∞]",
+                English.said(refusalOf(() -> RetentionFactor.fromCapacity(-1)).allowed()));
         assertEquals(
                 "[1, ∞)",
-                refusalOf(() -> RetentionFactor.afterDevelopments(0.5, 0)).allowed());
+                English.said(refusalOf(() -> RetentionFactor.afterDevelopments(0.5, 0))
+                        .allowed()));
         assertThrows(Refusal.class, () -> RetentionFactor.fromCapacity(Double.NaN));
         assertThrows(Refusal.class, () -> RetentionFactor.fromLogit(Double.NaN));
     }

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Random;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
+import midplate.words.English;
 import midplate.words.Refusal;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
@@ -101,7 +102,7 @@ class SpotSpreadTest {
     void whatIsNoRfIsRefusedWithItsPlace(double rf) {
         Refusal refusal = assertThrows(Refusal.class, () -> SpotSpread.uniformity(0.2, rf));
         assertEquals("rf[1]", refusal.field());
-        assertEquals("[0, 1]", refusal.allowed());
+        assertEquals("[0, 1]", English.said(refusal.allowed()));
         assertThrows(Refusal.class, () -> SpotSpread.distance(0.2, rf));
     }
 

@@ -8,8 +8,11 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
+import java.util.Set;
 import midplate.plate.Reading;
 import midplate.plate.Setting;
+import midplate.plate.UnlabelledLane;
+import midplate.plate.UnlabelledSpot;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -115,5 +118,78 @@ class OrderTest {
                 Plates.outlook(Plates.ACETATE, setting, SPOTS, List.of(bound, number)),
                 SPOTS,
                 0);
+    }
+
+    private static final List<PlateRun> UNLABELLED = List.of(
+            Plates.run(Plates.ACETATE, 10, Map.of("A", 0.11, "B", 0.31, "C", 0.24)),
+            run(
+                    25,
+                    1,
+                    Map.of("A", Reading.of(0.28)),
+                    Set.of(),
+                    lane(1, Set.of("A"), 0.5),
+                    lane(2, Set.of(), 0.42, 0.3)),
+            run(25, 2, Map.of(), Set.of(), lane(1, Set.of(), 0.47, 0.26, 0.55)),
+            run(25, 3, Map.of(), Set.of("C"), lane(1, Set.of(), 0.47, 0.26, 0.55)),
+            run(40, 4, Map.of(), Set.of(), lane(1, Set.of(), 0.6, 0.66)));
+
+    private static PlateRun run(
+            double percent, int number, Map<String, Reading> readings, Set<String> notSeen, UnlabelledLane... lanes) {
+        return new PlateRun(Plates.ACETATE, percent, readings, number, List.of(lanes), notSeen);
+    }
+
+    private static UnlabelledLane lane(int number, Set<String> labelled, double... rf) {
+        List<UnlabelledSpot> spots = new ArrayList<>();
+        for (double each : rf) {
+            spots.add(new UnlabelledSpot(spots.size(), Reading.of(each)));
+        }
+        return new UnlabelledLane(number, labelled, spots);
+    }
+
+    private static PlateRun shuffled(PlateRun run, Random random) {
+        List<UnlabelledLane> lanes = new ArrayList<>();
+        for (UnlabelledLane lane : run.unlabelled()) {
+            List<UnlabelledSpot> spots = new ArrayList<>(lane.spots());
+            Collections.shuffle(spots, random);
+            lanes.add(new UnlabelledLane(lane.lane(), lane.labelled(), spots));
+        }
+        Collections.shuffle(lanes, random);
+        return new PlateRun(run.pair(), run.percent(), run.readings(), run.number(), lanes, run.notSeen());
+    }
+
+    @ParameterizedTest
+    @EnumSource(Setting.class)
+    void ofRunsLanesAndSpotsWithoutALabelDoesNotMatter(Setting setting) {
+        Outlook first = Plates.outlook(Plates.ACETATE, setting, SPOTS, UNLABELLED);
+        Random random = new Random(5);
+        for (int i = 0; i < 4; i++) {
+            List<PlateRun> turned = new ArrayList<>();
+            UNLABELLED.forEach(run -> turned.add(shuffled(run, random)));
+            Collections.shuffle(turned, random);
+            Outlook again = Plates.outlook(Plates.ACETATE, setting, SPOTS, turned);
+            assertSame(first, SPOTS, again, SPOTS, 0);
+            assertEquals(first.knowledge().guesses(), again.knowledge().guesses());
+        }
+    }
+
+    // Nothing is labelled, so the names follow the fullest lane; which spots are where stays the same.
+    @ParameterizedTest
+    @EnumSource(Setting.class)
+    void ofRunsDoesNotMatterWhereNothingIsLabelled(Setting setting) {
+        List<PlateRun> runs = UNLABELLED.subList(2, 5);
+        Outlook first = Plates.outlook(Plates.ACETATE, setting, SPOTS, runs);
+        List<PlateRun> turned = new ArrayList<>(runs);
+        Collections.reverse(turned);
+        Outlook again = Plates.outlook(Plates.ACETATE, setting, SPOTS, turned);
+        assertSame(first, SPOTS, again, SPOTS, 0);
+        assertEquals(first.knowledge().guesses(), again.knowledge().guesses());
+    }
+
+    @ParameterizedTest
+    @EnumSource(Setting.class)
+    void ofSpotsDoesNotMatterWithoutLabelsEither(Setting setting) {
+        Outlook first = Plates.outlook(Plates.ACETATE, setting, SPOTS, UNLABELLED);
+        List<String> spots = List.of("C", "A", "B");
+        assertSame(first, SPOTS, Plates.outlook(Plates.ACETATE, setting, spots, UNLABELLED), spots, 1e-9);
     }
 }

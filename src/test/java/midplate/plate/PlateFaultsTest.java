@@ -9,6 +9,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
+import midplate.words.English;
 import midplate.words.Refusal;
 import midplate.words.Texts;
 import org.junit.jupiter.api.Test;
@@ -87,8 +88,8 @@ class PlateFaultsTest {
         assertEquals(key, refusal.reason().key());
         assertFalse(Texts.english().render(refusal.reason()).isBlank());
         assertFalse(refusal.came().isBlank()
-                || refusal.allowed().isBlank()
-                || refusal.todo().isBlank());
+                || English.said(refusal.allowed()).isBlank()
+                || English.said(refusal.todo()).isBlank());
         assertDoesNotThrow(() -> PlateReading.of(nearMiss));
     }
 
@@ -133,7 +134,7 @@ class PlateFaultsTest {
     void saysWhatCameAndWhatIsAllowedWithoutTrailingZeros() {
         Refusal refusal = assertThrows(Refusal.class, () -> PlateReading.of(PlateMeasurement.of(100, 10.5, 10)));
         assertEquals("10", refusal.came());
-        assertEquals("[15.5, 100] mm", refusal.allowed());
+        assertEquals("[15.5, 100] mm", English.said(refusal.allowed()));
     }
 
     @Test
@@ -142,7 +143,7 @@ class PlateFaultsTest {
         try {
             Locale.setDefault(Locale.GERMANY);
             Refusal refusal = assertThrows(Refusal.class, () -> PlateReading.of(PlateMeasurement.of(100, 10.5, 10)));
-            assertTrue(refusal.allowed().contains("15.5"), refusal.allowed());
+            assertTrue(English.said(refusal.allowed()).contains("15.5"), English.said(refusal.allowed()));
         } finally {
             Locale.setDefault(before);
         }

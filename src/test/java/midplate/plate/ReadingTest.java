@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import midplate.chemistry.Solvent;
 import midplate.chemistry.Sorbent;
+import midplate.words.English;
 import midplate.words.Refusal;
 import midplate.words.Texts;
 import org.junit.jupiter.api.Test;
@@ -35,7 +36,7 @@ class ReadingTest {
         Refusal refusal = assertThrows(Refusal.class, () -> Reading.of(rf));
         assertEquals("rf", refusal.field());
         assertEquals("plate.rf-out-of-range", refusal.reason().key());
-        assertEquals("[0, 1]", refusal.allowed());
+        assertEquals("[0, 1]", English.said(refusal.allowed()));
         assertRendered(refusal);
     }
 

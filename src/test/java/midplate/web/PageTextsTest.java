@@ -21,12 +21,9 @@ import org.junit.jupiter.api.Test;
 class PageTextsTest {
     private static final Path WEB = Path.of("web");
     private static final Pattern KEY = Pattern.compile("[\"`](page\\.[a-z0-9-]+)[\"`$]");
-    /** Keys made up of a beginning and a word of the request. */
-    private static final List<String> SETTINGS =
-            List.of("page.setting-automated", "page.setting-bench", "page.setting-class");
 
     private static List<Path> files(String ending) throws IOException {
-        try (Stream<Path> files = Files.list(WEB)) {
+        try (Stream<Path> files = Files.walk(WEB)) {
             return files.filter(file -> file.toString().endsWith(ending)).toList();
         }
     }
@@ -41,17 +38,28 @@ class PageTextsTest {
 
     @Test
     void saysEveryTextOfThePageAndNoOther() throws IOException {
-        Set<String> said = new TreeSet<>(SETTINGS);
+        Set<String> said = new TreeSet<>();
+        Set<String> begun = new TreeSet<>();
         Matcher key = KEY.matcher(all(".js") + all(".html"));
         while (key.find()) {
-            if (!key.group(1).equals("page.setting-")) {
-                said.add(key.group(1));
-            }
+            boolean beginning = key.group().endsWith("$") || key.group(1).endsWith("-");
+            (beginning ? begun : said).add(key.group(1));
         }
         Set<String> known = Texts.english().keys().stream()
                 .filter(each -> each.startsWith("page."))
                 .collect(Collectors.toCollection(TreeSet::new));
-        assertEquals(known, said);
+        assertEquals(Set.of(), without(said, known), "said, and no text");
+        Set<String> idle = without(known, said);
+        idle.removeIf(text -> begun.stream().anyMatch(text::startsWith));
+        assertEquals(Set.of(), idle, "texts that nothing says");
+        begun.removeIf(beginning -> known.stream().anyMatch(text -> text.startsWith(beginning)));
+        assertEquals(Set.of(), begun, "beginnings of no text");
+    }
+
+    private static Set<String> without(Set<String> some, Set<String> others) {
+        Set<String> left = new TreeSet<>(some);
+        left.removeAll(others);
+        return left;
     }
 
     @Test

@@ -176,7 +176,9 @@ class ExchangeTest {
     void tellsEveryRatioOnlyWhenAsked() throws IOException {
         assertNull(answer(asked("", "bench"), Setting.BENCH).get("curves"));
         JsonNode answer = answer(asked("", "bench").replace("\"runs\"", "\"curves\": true, \"runs\""), Setting.BENCH);
-        assertEquals(List.of("percentStrong", "spots", "chance", "smallestGap"), names(answer.get("curves")));
+        assertEquals(
+                List.of("percentStrong", "spots", "chance", "smallestGap", "smallestResolution"),
+                names(answer.get("curves")));
         assertEquals(List.of("A", "B"), names(answer.at("/curves/spots")));
     }
 

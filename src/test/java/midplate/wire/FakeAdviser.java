@@ -4,12 +4,15 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import midplate.advice.Advice;
 import midplate.advice.Alternative;
 import midplate.advice.Consultation;
 import midplate.advice.Curves;
 import midplate.advice.Forecast;
+import midplate.advice.Goal;
 import midplate.advice.Pour;
+import midplate.advice.PourCard;
 import midplate.advice.Question;
 import midplate.advice.Ratio;
 import midplate.advice.SpotForecast;
@@ -72,7 +75,17 @@ public final class FakeAdviser {
                 List.of(Message.of("note.theory-only")),
                 List.of(Message.of("note.strength-is", "series", "invented", "strength", 0.123456789)),
                 0.0123456,
-                List.of(new Alternative(Message.of("note.theory-only"), 0.91)));
+                List.of(new Alternative(Message.of("note.theory-only"), 0.91)),
+                new Goal(0.87, List.of()),
+                new PourCard(
+                        5.1,
+                        10,
+                        62,
+                        52,
+                        Optional.of(new PourCard.Time(3.5, 7.3)),
+                        Message.of("note.theory-only"),
+                        Message.of("note.theory-only"),
+                        List.of()));
     }
 
     private static Curves inventedCurves(Question question) {
@@ -80,7 +93,7 @@ public final class FakeAdviser {
         question.spots()
                 .forEach(spot -> spots.put(
                         spot, new Curves.SpotCurve(List.of(0.1, 0.4), List.of(0.05, 0.3), List.of(0.2, 0.5))));
-        return new Curves(List.of(0.0, 100.0), spots, List.of(0.1, 0.2), List.of());
+        return new Curves(List.of(0.0, 100.0), spots, List.of(0.1, 0.2), List.of(), List.of(), List.of());
     }
 
     private static Forecast forecast(Question question, double percent) {

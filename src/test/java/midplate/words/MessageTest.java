@@ -54,19 +54,26 @@ class MessageTest {
     @Test
     void codeIsTheLastPartOfTheKey() {
         assertEquals("front-near-top", Message.of("plate.front-near-top").code());
-        Refusal refusal = new Refusal("runs[0].rf.A", Message.of("fault.a.out-of-range"), "2", "[0, 1]", "Divide.");
+        Refusal refusal = new Refusal(
+                "runs[0].rf.A",
+                Message.of("fault.a.out-of-range"),
+                "2",
+                Allowed.closed(0, 1),
+                Message.of("todo.divide"));
         assertEquals("out-of-range", refusal.code());
     }
 
     @Test
     void aRefusalTellsFieldWhatCameWhatIsAllowedAndWhatToDo() {
-        Refusal refusal = new Refusal("plate.frontMm", Message.of("plate.odd"), "-3", "(0, 1000] mm", "Measure again.");
+        Message allowed = Allowed.mm(Allowed.leftOpen("0", "1000"));
+        Message todo = Message.of("todo.measure-again");
+        Refusal refusal = new Refusal("plate.frontMm", Message.of("plate.odd"), "-3", allowed, todo);
         assertEquals("plate.frontMm", refusal.field());
         assertEquals(Message.of("plate.odd"), refusal.reason());
         assertEquals("-3", refusal.came());
-        assertEquals("(0, 1000] mm", refusal.allowed());
-        assertEquals("Measure again.", refusal.todo());
-        for (String part : List.of("plate.frontMm", "plate.odd", "-3", "(0, 1000] mm", "Measure again.")) {
+        assertEquals(allowed, refusal.allowed());
+        assertEquals(todo, refusal.todo());
+        for (String part : List.of("plate.frontMm", "plate.odd", "-3", "1000", "todo.measure-again")) {
             assertTrue(String.valueOf(refusal.getMessage()).contains(part), part);
         }
     }

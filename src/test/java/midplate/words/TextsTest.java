@@ -13,8 +13,42 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class TextsTest {
+    private static final Texts POINT = Texts.of("a.json", "{}");
+    private static final Texts COMMA =
+            Texts.of("b.json", "{\"number.decimal-mark\": \",\", \"solvent.odd\": \"Seltsamol {part:1}\"}");
+
     private static String filled(String text, Object... nameThenValue) {
-        return Template.of("test.text", text).fill(Message.of("test.text", nameThenValue));
+        return filled(POINT, text, nameThenValue);
+    }
+
+    private static String filled(Texts texts, String text, Object... nameThenValue) {
+        return Template.of("test.text", text).fill(Message.of("test.text", nameThenValue), texts);
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "Rf etwa {x:2} | 0.333  | Rf etwa 0,33",
+                "{x} ml         | 7.5    | 7,5 ml",
+                "{x} ml         | 8      | 8 ml",
+                "{x:0} %        | 12.4   | 12 %",
+                "{x:1}          | -0.04  | 0,0",
+            })
+    void writesNumbersWithTheDecimalMarkOfTheLanguage(String text, double x, String expected) {
+        assertEquals(expected, filled(COMMA, text, "x", x));
+    }
+
+    @Test
+    void leavesThePointInWordsAlone() {
+        assertEquals("Fleck 1.5 bei 9 : 1", filled(COMMA, "Fleck {spot} bei {ratio}", "spot", "1.5", "ratio", "9 : 1"));
+    }
+
+    @Test
+    void putsAnInnerMessageIntoTheSameLanguage() {
+        Message inner = Message.of("solvent.odd", "part", 0.25);
+        assertEquals("mit Seltsamol 0,3", filled(COMMA, "mit {solvent}", "solvent", inner));
+        assertThrows(IllegalStateException.class, () -> filled(POINT, "with {solvent}", "solvent", inner));
     }
 
     @ParameterizedTest

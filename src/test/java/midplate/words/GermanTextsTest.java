@@ -1,0 +1,158 @@
+package midplate.words;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** The German texts beside the English ones: the same keys with the same values, and nothing left in English. */
+class GermanTextsTest {
+    private static final Path ENGLISH = Path.of("shared", "texts", "en.json");
+    private static final Path GERMAN = Path.of("shared", "texts", "de.json");
+    private static final Path PHRASES = Path.of("shared", "texts", "phrases.de.json");
+
+    private static final Pattern PLACE = Pattern.compile("\\{[^}]*}");
+    /** Texts that read alike in both: formulas, mere arrangements of values, words of both languages. */
+    private static final Set<String> ALIKE = Set.of(
+            "allowed.list",
+            "allowed.mm",
+            "allowed.pairs",
+            "allowed.words",
+            "page.card-name",
+            "page.card-volume",
+            "page.chart-percent",
+            "page.chart-rf-axis",
+            "page.curve-percent",
+            "page.curve-strength",
+            "page.equation",
+            "page.front",
+            "page.guide-rf",
+            "page.in-reach",
+            "page.length-shown",
+            "page.mm",
+            "page.origin-factor-formula",
+            "page.origin-level-formula",
+            "page.pair-option",
+            "page.pour",
+            "page.pour-pure",
+            "page.published-value",
+            "page.rf",
+            "page.seen-value",
+            "page.whatif-column",
+            "page.whatif-ml",
+            "page.whatif-share-now");
+    /** Texts that hold words of a request, which no language changes. */
+    private static final Set<String> WITH_FIELDS = Set.of(
+            "allowed.rf-or-plate", "allowed.unlabelled-or-plate", "came.rf-and-plate", "came.unlabelled-and-plate");
+
+    private static Map<String, String> texts(Path file) throws IOException {
+        return FlatJson.read(file.toString(), Files.readString(file));
+    }
+
+    private static List<String> places(String text) {
+        List<String> places = new ArrayList<>();
+        Matcher place = PLACE.matcher(text);
+        while (place.find()) {
+            places.add(place.group());
+        }
+        places.sort(null);
+        return List.copyOf(new TreeSet<>(places));
+    }
+
+    @Test
+    void hasEveryKeyOfTheEnglishTextsAndNoOther() throws IOException {
+        TreeSet<String> lacking = new TreeSet<>(texts(ENGLISH).keySet());
+        lacking.removeAll(texts(GERMAN).keySet());
+        TreeSet<String> idle = new TreeSet<>(texts(GERMAN).keySet());
+        idle.removeAll(texts(ENGLISH).keySet());
+        assertEquals(List.of(), List.copyOf(lacking), "keys that German lacks");
+        assertEquals(List.of(), List.copyOf(idle), "keys that only German has");
+    }
+
+    @Test
+    void showsTheSameValues() throws IOException {
+        Map<String, String> german = texts(GERMAN);
+        texts(ENGLISH).forEach((key, text) -> assertEquals(places(text), places(german.getOrDefault(key, "")), key));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"de.json", "phrases.de.json"})
+    void holdsOneTextALineSorted(String name) throws IOException {
+        Path file = Path.of("shared", "texts", name);
+        List<String> keys = List.copyOf(texts(file).keySet());
+        assertFalse(keys.isEmpty());
+        assertEquals(List.copyOf(new TreeSet<>(keys)), keys);
+        assertEquals(keys.size() + 2, Files.readAllLines(file).size());
+        texts(file).forEach((key, text) -> assertTrue(!text.isBlank() && text.equals(text.strip()), key));
+    }
+
+    @Test
+    void noTextIsTheEnglishOneUnlessItHoldsNoWord() throws IOException {
+        Map<String, String> english = texts(ENGLISH);
+        Set<String> same = new TreeSet<>();
+        texts(GERMAN).forEach((key, text) -> {
+            if (text.equals(english.get(key))) {
+                same.add(key);
+            }
+        });
+        assertEquals(new TreeSet<>(ALIKE), same);
+        texts(PHRASES).forEach((phrase, text) -> assertFalse(phrase.equals(text), phrase));
+    }
+
+    @Test
+    void noEnglishWordIsLeft() throws IOException {
+        Map<String, String> all = new TreeMap<>(texts(GERMAN));
+        all.putAll(texts(PHRASES));
+        all.keySet().removeAll(WITH_FIELDS);
+        Map<String, String> left = new TreeMap<>();
+        all.forEach((key, text) -> EnglishWords.in(text).ifPresent(word -> left.put(key, word)));
+        assertEquals(Map.of(), left);
+    }
+
+    @Test
+    void theSearchFindsEnglishAndTakesGerman() {
+        assertEquals(Optional.of("the"), EnglishWords.in("Die Front, The top"));
+        assertEquals(Optional.of("with"), EnglishWords.in("Hexan with Ethylacetat"));
+        assertEquals(Optional.empty(), EnglishWords.in("Was war so am Rand, in {of} und an {name:2} die Theorie"));
+    }
+
+    @Test
+    void numbersWrittenIntoGermanTextsHaveACommaUnlessTheyAreJsonOrTheNumberOfAFigure() throws IOException {
+        Pattern point = Pattern.compile("\\d\\.\\d");
+        Set<String> pointed = new TreeSet<>();
+        texts(GERMAN).forEach((key, text) -> {
+            if (point.matcher(text).find()) {
+                pointed.add(key);
+            }
+        });
+        texts(PHRASES).forEach((phrase, text) -> {
+            if (point.matcher(text).find()) {
+                pointed.add(phrase);
+            }
+        });
+        assertEquals(Set.of("kind.two-numbers", "Fig. 8.15, p. 386"), pointed);
+    }
+
+    @Test
+    void saysAnRfWithAComma() {
+        assertEquals(
+                "A: Rf etwa 0,33, auf 9 von 10 Platten zwischen 0,20 und 0,46.",
+                Texts.of(Language.GERMAN)
+                        .render(Message.of("terminal.spot", "spot", "A", "rf", 0.333, "low", 0.2, "high", 0.456)));
+    }
+}

@@ -1,0 +1,189 @@
+// @ts-check
+/** The next jar: the ratio large, what to pour, the chance, what would help, and the plate to expect. */
+
+import { list, make } from "../dom.js";
+import { button } from "../entry.js";
+import { expectedPlate } from "../plate/expected.js";
+import { addPlate, readingsOf } from "../sheet/sheet.js";
+import { say, sayWith } from "../texts.js";
+import { askable, askableMessage } from "../where/origin.js";
+import { curvesAt } from "./curves.js";
+import { whatIfView } from "./whatif.js";
+
+/** @typedef {import("../state.js").State} State @typedef {import("../state.js").Act} Act */
+
+/** Of the cautions for every solvent, those for filling a jar. */
+const AT_THE_JAR = ["sheet-first", "hood", "vapours"];
+
+/** Notes that decide whether to pour at all: they stand beside the chance, the others under "To know". */
+const DECISIVE = [
+  "advice.no-ratio",
+  "advice.silica-cannot-hold",
+  "advice.readings-differ",
+  "advice.runs-backwards",
+  "advice.untrusted-range",
+  "advice.graduation-coarse",
+];
+
+/** @param {State} state @param {Act} act */
+export function jarView(state, act) {
+  const advice = state.answered?.answer.advice;
+  return [
+    make("h2", { id: "jar-title" }, say("page.jar")),
+    ...standing(state),
+    ...(advice && state.answered ? answer(state, act, advice) : []),
+  ];
+}
+
+/** What stays at the lower edge of a phone. @param {State} state */
+export function reachView(state) {
+  const advice = state.answered?.answer.advice;
+  if (!advice || state.standing === "refused") return [];
+  return [
+    make("a", { href: "#jar", id: "in-reach" }, say("page.in-reach", { ratio: ratioText(advice), count: advice.probabilityInWords.args.count })),
+  ];
+}
+
+/** Why there is no answer to the sheet as it is, if so. @param {State} state */
+function standing(state) {
+  const lines = state.waiting.map((plate) =>
+    make("p", { class: "decisive" }, say("page.plate-waits", { number: state.sheet.plates.findIndex((each) => each.id === plate.id) + 1 })),
+  );
+  if (state.standing === "unreachable") lines.push(make("p", { class: "decisive" }, say("page.out-of-reach")));
+  if (state.standing === "refused") {
+    lines.push(make("p", { class: "decisive" }, say("page.faults")));
+    for (const told of state.faults.get("") ?? []) lines.push(make("p", { class: "fault" }, told));
+    if (state.answered) lines.push(make("p", { class: "aside" }, say("page.changed")));
+  }
+  return lines;
+}
+
+/** @param {State} state @param {Act} act @param {any} advice */
+function answer(state, act, advice) {
+  const { notes } = /** @type {any} */ (state.answered).answer;
+  return [
+    make(
+      "div",
+      { id: "said" },
+      ratio(advice),
+      pour(advice),
+      chance(state, advice, notes.filter(isDecisive)),
+    ),
+    make(
+      "div",
+      { class: "buttons", id: "jar-buttons" },
+      button({ id: "run-this", label: say("page.run-this"), kind: "main", press: () => runThis(state, act, advice) }),
+      make("a", { href: "#card", id: "to-card", class: "button" }, say("page.to-card")),
+    ),
+    expected(state, advice),
+    ...whatIfView(state, act),
+    beforePouring(state.published.library),
+  ];
+}
+
+/** @param {any} note */
+export const isDecisive = (note) => DECISIVE.includes(note.key);
+
+/** @param {any} message */
+const text = (message) => message.text;
+
+/** The advised plate, on the sheet to be filled in once it ran. @param {State} state @param {Act} act @param {any} advice */
+function runThis(state, act, advice) {
+  act.edit((sheet) => {
+    const unrun = sheet.plates.find((plate) => readingsOf(plate).length === 0);
+    const plate = unrun ?? addPlate(sheet, "");
+    plate.eluent = advice.ratio.replace(":", " : ");
+    [plate.weak, plate.strong] = [sheet.weak, sheet.strong];
+  });
+  const plates = document.querySelectorAll("#plates fieldset");
+  plates[plates.length - 1]?.scrollIntoView({ block: "nearest" });
+}
+
+/** The solvent that is poured alone; undefined where two are mixed. @param {any} advice */
+export function alone(advice) {
+  const [weak, strong] = advice.ratio.split(":");
+  if (strong === "0") return advice.weak;
+  return weak === "0" ? advice.strong : undefined;
+}
+
+/** @param {any} advice */
+export function ratioText(advice) {
+  const one = alone(advice);
+  return one ? say("page.pure", { solvent: one.name }) : advice.ratio.replace(":", " : ");
+}
+
+/** @param {any} advice */
+const ratio = (advice) =>
+  make("p", { class: alone(advice) ? "ratio pure" : "ratio", id: "ratio" }, askable("ratio", ratioText(advice)));
+
+/** @param {any} advice */
+function pour(advice) {
+  const { weakMl, strongMl } = advice.pour;
+  const one = alone(advice);
+  const names = { weak: advice.weak.name, strong: advice.strong.name };
+  const ml = one
+    ? say("page.pour-pure", { ml: weakMl + strongMl, solvent: one.name })
+    : say("page.pour", { weakMl, strongMl, ...names });
+  return make(
+    "p",
+    { class: "pour", id: "pour" },
+    !one && make("span", { class: "names" }, say("page.pair-option", names)),
+    make("span", { class: "millilitres" }, askable("pour", ml)),
+  );
+}
+
+/** The bar, its sentence, for which setting, and what would help. @param {State} state @param {any} advice @param {any[]} decisive */
+function chance(state, advice, decisive) {
+  const other = advice.alternatives[0];
+  const { setting } = /** @type {any} */ (state.answered).sheet;
+  return make(
+    "div",
+    { class: "chance", id: "chance" },
+    make("meter", {
+      min: 0,
+      max: 1,
+      value: advice.probabilityGoal ?? advice.probabilityAllInWindow,
+      "aria-label": say("page.chance-label"),
+    }),
+    make("p", { id: "chance-words" }, ...askableMessage(advice.probabilityInWords)),
+    ...decisive.map((note) => make("p", { class: "decisive" }, ...askableMessage(note))),
+    other &&
+      make("p", { class: "decisive" }, ...sayWith("page.best-alternative", { text: "" }, { text: () => make("span", {}, ...askableAlternative(other)) })),
+    make(
+      "p",
+      { class: "aside", id: "hold" },
+      ...sayWith("page.holds-for", { setting: say(`page.setting-${setting}`) }, { setting: (shown) => askable("setting", shown) }),
+    ),
+  );
+}
+
+/** The next plate at the ratio looked at. @param {State} state @param {any} advice */
+function expected(state, advice) {
+  const { answer, sheet } = /** @type {any} */ (state.answered);
+  const percent = state.looking.percent ?? advice.percentStrong;
+  const spots =
+    state.looking.percent === undefined
+      ? advice.spots
+      : Object.entries(curvesAt(answer.curves, percent).spots).map(([spot, at]) => ({ spot, .../** @type {any} */ (at) }));
+  const words = spots.map((/** @type {any} */ spot) => say("page.predicted-spot", spot));
+  return make(
+    "figure",
+    { class: "next", id: "next" },
+    expectedPlate(sheet, spots, say("page.predicted-plate", { spots: words.join("; ") }), { fellow: state.looking.fellow }),
+    make("figcaption", {}, say("page.next-plate"), make("ul", {}, ...spots.map(askableSpot))),
+  );
+}
+
+/** @param {any} spot */
+const askableSpot = (spot) =>
+  make("li", {}, ...sayWith("page.predicted-spot", spot, { rf: (shown) => askable("rf", shown, { spot: spot.spot }) }));
+
+/** @param {any} each */
+export const askableAlternative = (each) =>
+  sayWith("page.alternative", { text: each.text, percent: 100 * each.probability }, { percent: (shown) => askable("alternative", shown) });
+
+/** What to mind with every solvent, beside the millilitres. @param {any} library */
+function beforePouring(library) {
+  const general = (library?.cautions ?? []).filter((/** @type {any} */ one) => AT_THE_JAR.includes(one.key));
+  return make("div", { class: "caution", id: "before-pouring" }, make("h3", {}, say("page.cautions")), list(general.map(text)));
+}

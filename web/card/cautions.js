@@ -1,0 +1,28 @@
+// @ts-check
+/** What to mind with the two solvents chosen: reminders, and the hazard statements by code and wording. */
+
+import { make } from "../dom.js";
+import { say } from "../texts.js";
+import { askable } from "../where/origin.js";
+
+/** Of the cautions for every solvent, those for filling a jar, developing and clearing up. */
+const AT_THE_HOOD = ["sheet-first", "hood", "vapours", "uv-lamps", "waste", "labels"];
+
+/** @param {any} advice @param {any} library @returns {Element[]} */
+export function cautionsView(advice, library) {
+  const two = [advice.weak.id, advice.strong.id].map((id) => library.solvents.find((/** @type {any} */ one) => one.id === id));
+  const general = library.cautions.filter((/** @type {any} */ one) => AT_THE_HOOD.includes(one.key));
+  const own = two.flatMap((solvent) => solvent.cautions).filter((one, i, all) => all.findIndex((each) => each.text === one.text) === i);
+  return [
+    make("h3", {}, say("page.cautions")),
+    make("ul", { class: "short" }, ...[...general, ...own].map((/** @type {any} */ one) => make("li", {}, one.text))),
+    ...two.map((solvent) => make("p", { class: "statements" }, make("b", {}, `${solvent.name}: `), ...statements(solvent))),
+  ];
+}
+
+/** The statements of a solvent, each code askable. @param {any} solvent @returns {(Node | string)[]} */
+export const statements = (solvent) =>
+  solvent.hazards.flatMap((/** @type {any} */ hazard) => [
+    askable("hazard", hazard.code, { solvent: solvent.id, code: hazard.code }),
+    ` ${hazard.text} `,
+  ]);

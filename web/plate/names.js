@@ -1,0 +1,59 @@
+// @ts-check
+/** What compounds are called and coloured on a plate, and what the answer takes an unlabelled spot for. */
+
+import { say } from "../texts.js";
+
+/** @typedef {import("../state.js").State} State @typedef {import("../sheet/sheet.js").Sheet} Sheet */
+
+/** Colours in use; after the last the first comes again, and the letter tells. */
+const COLOURS = 6;
+
+/** Letters of a name that fit beside a spot. */
+const SHORT = 4;
+
+/** The class of a compound's colour. @param {Sheet} sheet @param {string} id */
+export const colourOf = (sheet, id) => `colour-${Math.max(0, placeOf(sheet, id)) % COLOURS}`;
+
+/** @param {Sheet} sheet @param {string} id */
+const placeOf = (sheet, id) => sheet.spots.findIndex((spot) => spot.id === id);
+
+/** A compound's name in full. @param {Sheet} sheet @param {string} id */
+export const fullName = (sheet, id) => sheet.spots[placeOf(sheet, id)]?.name.trim() || say("page.unnamed");
+
+/**
+ * A name that fits beside a spot: a long one is cut, and told from its fellows by the number of its line in the sample.
+ * @param {Sheet} sheet @param {string} id
+ */
+export function shortName(sheet, id) {
+  const place = placeOf(sheet, id);
+  const letters = [...(sheet.spots[place]?.name.trim() ?? "")];
+  if (letters.length === 0) return String(place + 1);
+  return letters.length <= SHORT ? letters.join("") : `${letters.slice(0, 3).join("")}\u2026${sheet.spots.length > 1 ? place + 1 : ""}`;
+}
+
+/** The names of a reading's compounds in a row. @param {Sheet} sheet @param {string[]} spots */
+export function namesOf(sheet, spots) {
+  if (spots.length === 0) return say("page.unlabelled");
+  if (spots.length === 1) return fullName(sheet, spots[0]);
+  return say("page.both", { one: fullName(sheet, spots[0]), other: fullName(sheet, spots[1]) });
+}
+
+/**
+ * What the latest answer takes a reading for that is not labelled: no compound where it is likely none of the sample;
+ * undefined where the answer says nothing.
+ * @param {State} state @param {import("../sheet/sheet.js").Reading} reading
+ * @returns {{spots: string[], probability: number} | undefined}
+ */
+export function guessOf({ sheet, answered }, reading) {
+  if (reading.spots.length > 0 || !answered) return undefined;
+  const found = (answered.answer.whichIsWhich ?? []).find(
+    (/** @type {any} */ each) => answered.places.get(`${each.run}.${each.index}`) === reading.id,
+  );
+  if (!found) return undefined;
+  const ids = found.guess.map((/** @type {string} */ name) => answered.sheet.spots.find((spot) => spot.name.trim() === name)?.id);
+  const known = ids.every((/** @type {string | undefined} */ id) => sheet.spots.some((spot) => spot.id === id));
+  return known ? { spots: ids, probability: found.probability } : undefined;
+}
+
+/** A chance of 100, never said to be certain. @param {number} probability */
+export const ofHundred = (probability) => Math.min(99, Math.max(1, Math.round(100 * probability)));

@@ -1,0 +1,104 @@
+// @ts-check
+/** The sheet with everything it was before and, after an undo, everything it may become again. */
+
+/** @typedef {import("./sheet.js").Sheet} Sheet */
+
+/** Steps that can be taken back. */
+const MOST_STEPS = 100;
+
+export class History {
+  /** @type {Sheet[]} */
+  #before = [];
+  /** @type {Sheet[]} */
+  #after = [];
+  /** @type {Sheet} */
+  #now;
+  /** @type {string | undefined} */
+  #together;
+  /** @type {(() => void)[]} */
+  #listeners = [];
+
+  /** @param {Sheet} sheet @param {Sheet[]} [before] what can be taken back, the latest last */
+  constructor(sheet, before = []) {
+    this.#now = sheet;
+    this.#before = before;
+  }
+
+  /** As it is now; change it by `edit` only. */
+  get sheet() {
+    return this.#now;
+  }
+
+  get before() {
+    return this.#before;
+  }
+
+  get canUndo() {
+    return this.#before.length > 0;
+  }
+
+  get canRedo() {
+    return this.#after.length > 0;
+  }
+
+  /** @param {() => void} listener told after each change */
+  onChange(listener) {
+    this.#listeners.push(listener);
+  }
+
+  /**
+   * Changes the sheet. Edits with the same word one after another are one step: the letters of a name, the way of a drag.
+   * @param {(sheet: Sheet) => void} change
+   * @param {string} [together]
+   */
+  edit(change, together) {
+    const next = structuredClone(this.#now);
+    change(next);
+    if (JSON.stringify(next) === JSON.stringify(this.#now)) return;
+    if (next.example === "yes") next.example = "changed";
+    if (!together || together !== this.#together) {
+      this.#before.push(this.#now);
+      if (this.#before.length > MOST_STEPS) this.#before.shift();
+    }
+    this.#together = together;
+    this.#after = [];
+    this.#now = next;
+    this.#tell();
+  }
+
+  /** Puts another sheet in place of this one, which can be taken back. @param {Sheet} sheet */
+  replace(sheet) {
+    this.#before.push(this.#now);
+    this.#together = undefined;
+    this.#after = [];
+    this.#now = sheet;
+    this.#tell();
+  }
+
+  /** The next edit is a step of its own, whatever its word. */
+  rest() {
+    this.#together = undefined;
+  }
+
+  undo() {
+    this.#move(this.#before, this.#after);
+  }
+
+  redo() {
+    this.#move(this.#after, this.#before);
+  }
+
+  /** @param {Sheet[]} from @param {Sheet[]} to */
+  #move(from, to) {
+    const sheet = from.pop();
+    if (!sheet) return;
+    to.push(this.#now);
+    this.#now = sheet;
+    this.#together = undefined;
+    this.#tell();
+  }
+
+  #tell() {
+    for (const listener of this.#listeners) listener();
+  }
+}

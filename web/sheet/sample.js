@@ -1,0 +1,258 @@
+// @ts-check
+/** The sample: its compounds, the solvents on the shelf, where plates are run, and what is wanted of the next one. */
+
+import { make } from "../dom.js";
+import { button, choice, tick, typedField } from "../entry.js";
+import { faultAt } from "../faults.js";
+import { marked, say } from "../texts.js";
+import { askLine } from "../where/origin.js";
+import { COLUMN_WINDOW, SETTINGS, USUAL_WINDOW, addSpot, removeSpot } from "./sheet.js";
+
+/** @typedef {import("../state.js").State} State @typedef {import("../state.js").Act} Act */
+
+/** @param {State} state @param {Act} act */
+export function sampleView(state, act) {
+  return [
+    make("h2", { id: "sample-title" }, say("page.sample")),
+    spots(state, act),
+    eluent(state, act),
+    wanted(state, act),
+  ];
+}
+
+/** Whether there is room to show what is seldom changed; on a phone it stays folded until asked for. */
+const isWide = () => matchMedia("(min-width: 900px)").matches;
+
+/** @param {State} state @param {Act} act */
+function spots(state, act) {
+  const { sheet } = state;
+  return make(
+    "div",
+    { id: "spots" },
+    make("h3", { id: "spots-title" }, say("page.spots")),
+    make("ul", { "aria-labelledby": "spots-title" }, ...sheet.spots.map((spot, i) => oneSpot(state, act, spot, i))),
+    button({
+      id: "add-spot",
+      label: say("page.add-spot"),
+      press: () => {
+        act.edit(addSpot);
+        const added = /** @type {HTMLInputElement | undefined} */ ([...document.querySelectorAll("#spots li input")].at(-1));
+        added?.focus();
+        added?.select();
+      },
+    }),
+  );
+}
+
+/** @param {State} state @param {Act} act @param {import("./sheet.js").Spot} spot @param {number} i */
+function oneSpot(state, act, spot, i) {
+  const others = state.sheet.spots.length > 1;
+  return make(
+    "li",
+    { id: `spot-${spot.id}-item` },
+    make("span", { class: `swatch colour-${i % 6}`, "aria-hidden": "true" }),
+    typedField(state, {
+      id: `spot-${spot.id}`,
+      label: say("page.spot", { number: i + 1 }),
+      hidden: "label",
+      value: spot.name,
+      typed: (name) =>
+        act.edit((sheet) => {
+          const mine = sheet.spots.find((each) => each.id === spot.id);
+          if (mine) mine.name = name;
+        }, `name-${spot.id}`),
+      left: act.rest,
+    }),
+    others &&
+      button({
+        label: "\u00d7",
+        name: say("page.remove-spot", { spot: spot.name.trim() || say("page.unnamed") }),
+        kind: "small",
+        press: () => {
+          act.edit((sheet) => removeSpot(sheet, spot.id));
+          act.focus("add-spot");
+        },
+      }),
+  );
+}
+
+/** The pair, the layer and the shelf. @param {State} state @param {Act} act */
+function eluent(state, act) {
+  const { sheet } = state;
+  const pairs = pairsAtHand(state);
+  const chosen = `${sheet.weak} ${sheet.strong}`;
+  const inUse = pairs.find(({ weak, strong }) => chosen === `${weak.id} ${strong.id}`);
+  return make(
+    "details",
+    { id: "eluent", open: isWide() },
+    make("summary", {}, inUse ? say("page.pair-option", { weak: inUse.weak.name, strong: inUse.strong.name }) : say("page.eluent-wanted")),
+    choice(state, {
+      id: "pair",
+      label: say("page.pair"),
+      value: chosen,
+      options: pairs.map(({ weak, strong }) => ({
+        value: `${weak.id} ${strong.id}`,
+        text: say("page.pair-option", { weak: weak.name, strong: strong.name }),
+      })),
+      chosen: (value) => act.edit((next) => choosePair(next, value)),
+    }),
+    shelf(state, act),
+    choice(state, {
+      id: "sorbent",
+      label: say("page.sorbent"),
+      value: sheet.sorbent,
+      options: sorbents(state).map((id) => ({ value: id, text: say(`page.sorbent-${id}`) })),
+      chosen: (value) => act.edit((next) => { next.sorbent = value; }),
+    }),
+    choice(state, {
+      id: "setting",
+      label: say("page.setting"),
+      value: sheet.setting,
+      options: SETTINGS.map((each) => ({ value: each, text: say(`page.setting-${each}`) })),
+      chosen: (value) => act.edit((next) => { next.setting = value; }),
+    }),
+  );
+}
+
+/** Plates that nothing stands on yet take the new pair, too. @param {import("./sheet.js").Sheet} sheet @param {string} value */
+function choosePair(sheet, value) {
+  [sheet.weak, sheet.strong] = value.split(" ");
+  for (const plate of sheet.plates) {
+    const untouched = plate.eluent.trim() === "" && plate.lanes.every((lane) => lane.readings.length === 0);
+    if (untouched) [plate.weak, plate.strong] = [sheet.weak, sheet.strong];
+  }
+}
+
+/** The layers that were measured. @param {State} state @returns {string[]} */
+function sorbents(state) {
+  const measured = state.published.library?.pairs.map((/** @type {any} */ pair) => pair.sorbent) ?? [];
+  return [...new Set([state.sheet.sorbent, ...measured])];
+}
+
+/**
+ * The measured pairs, and those whose solvents stand in for them, as far as both solvents are on the shelf; the pair in use is
+ * always among them.
+ * @param {State} state
+ * @returns {{weak: any, strong: any}[]}
+ */
+export function pairsAtHand({ sheet, published }) {
+  const solvents = published.library?.solvents ?? [];
+  const standing = (/** @type {string} */ id) => solvents.filter((/** @type {any} */ one) => (one.standIn?.id ?? one.id) === id);
+  const offered = (published.library?.pairs ?? []).flatMap((/** @type {any} */ pair) =>
+    standing(pair.weak.id).flatMap((/** @type {any} */ weak) =>
+      standing(pair.strong.id).map((/** @type {any} */ strong) => ({ weak, strong })),
+    ),
+  );
+  const inUse = (/** @type {any} */ pair) => pair.weak.id === sheet.weak && pair.strong.id === sheet.strong;
+  return offered.filter(
+    (/** @type {any} */ pair) => inUse(pair) || (sheet.shelf.includes(pair.weak.id) && sheet.shelf.includes(pair.strong.id)),
+  );
+}
+
+/** @param {State} state @param {Act} act */
+function shelf(state, act) {
+  const measured = new Set(
+    (state.published.library?.pairs ?? []).flatMap((/** @type {any} */ pair) => [pair.weak.id, pair.strong.id]),
+  );
+  const useful = (state.published.library?.solvents ?? []).filter((/** @type {any} */ one) =>
+    measured.has(one.standIn?.id ?? one.id),
+  );
+  const { told } = faultAt(state, "shelf");
+  return make(
+    "details",
+    { id: "shelf-fold" },
+    make("summary", { id: "shelf" }, say("page.shelf", { count: state.sheet.shelf.length })),
+    told,
+    make("p", { class: "aside" }, say("page.shelf-use")),
+    ...useful.map((/** @type {any} */ one) =>
+      tick({
+        id: `shelf-${one.id}`,
+        label: one.name,
+        ticked: state.sheet.shelf.includes(one.id),
+        changed: (ticked) =>
+          act.edit((sheet) => {
+            sheet.shelf = ticked ? [...sheet.shelf, one.id] : sheet.shelf.filter((id) => id !== one.id);
+          }),
+      }),
+    ),
+  );
+}
+
+/** Window, spots to keep apart, amount, jar. @param {State} state @param {Act} act */
+function wanted(state, act) {
+  const { sheet } = state;
+  const now = sheet.window.join(" ");
+  const windows = [USUAL_WINDOW, COLUMN_WINDOW].map((one) => one.join(" "));
+  const own = !windows.includes(now);
+  const field = (/** @type {0 | 1} */ side, /** @type {string} */ id, /** @type {string} */ label) =>
+    typedField(state, {
+      id,
+      label,
+      mode: "decimal",
+      value: sheet.window[side],
+      typed: (value) => act.edit((next) => { next.window[side] = value; }, id),
+      left: act.rest,
+    });
+  return make(
+    "details",
+    { id: "wanted", open: isWide() },
+    make("summary", {}, say("page.wanted", { low: marked(sheet.window[0]), high: marked(sheet.window[1]), amount: marked(sheet.amount) })),
+    choice(state, {
+      id: "window-choice",
+      label: say("page.window"),
+      value: own ? "own" : now,
+      options: [
+        { value: windows[0], text: say("page.window-usual") },
+        { value: windows[1], text: say("page.window-column") },
+        { value: "own", text: say("page.window-own") },
+      ],
+      chosen: (value) =>
+        act.edit((next) => {
+          next.window = value === "own" ? ["0.3", "0.6"] : /** @type {[string, string]} */ (value.split(" "));
+        }),
+    }),
+    make("div", { class: "two", hidden: !own }, field(0, "window-low", say("page.window-low")), field(1, "window-high", say("page.window-high"))),
+    sheet.spots.length > 1 && apart(state, act),
+    make(
+      "div",
+      { class: "two" },
+      typedField(state, {
+        id: "amount",
+        label: say("page.amount"),
+        mode: "decimal",
+        value: sheet.amount,
+        typed: (value) => act.edit((next) => { next.amount = value; }, "amount"),
+        left: act.rest,
+      }),
+      typedField(state, {
+        id: "jar-diameter",
+        label: say("page.jar-diameter"),
+        mode: "decimal",
+        value: sheet.jar,
+        typed: (value) => act.edit((next) => { next.jar = value; }, "jar"),
+        left: act.rest,
+      }),
+    ),
+    askLine(["window", "amount", "jar", "plate"]),
+  );
+}
+
+/** Two compounds to keep apart. @param {State} state @param {Act} act */
+function apart(state, act) {
+  const { spots, apart: now } = state.sheet;
+  const pairs = spots.flatMap((one, i) => spots.slice(i + 1).map((other) => [one, other]));
+  const shown = (/** @type {import("./sheet.js").Spot} */ spot) => spot.name.trim() || say("page.unnamed");
+  return choice(state, {
+    id: "apart",
+    label: say("page.apart"),
+    value: now.join(" "),
+    options: [
+      { value: "", text: say("page.apart-none") },
+      ...pairs.map(([one, other]) => ({
+        value: `${one.id} ${other.id}`,
+        text: say("page.apart-pair", { one: shown(one), other: shown(other) }),
+      })),
+    ],
+    chosen: (value) => act.edit((sheet) => { sheet.apart = value ? value.split(" ") : []; }),
+  });
+}

@@ -1,0 +1,237 @@
+// @ts-check
+/**
+ * What stands on the sheet: the sample, the plates that were run, and what is wanted of the next. Everything typed is kept as
+ * it was typed, so that nothing is lost and the server can say what is wrong with it.
+ */
+
+/**
+ * @typedef {{id: string, name: string}} Spot a compound of the sample
+ *
+ * @typedef {object} Reading a spot seen in a lane
+ * @property {string} id
+ * @property {string[]} spots ids of the compounds in it: none where it is not known which, two where it hides two
+ * @property {"mm" | "rf"} by how it was given: height of its centre above the lower edge, or Rf
+ * @property {string} typed the number
+ *
+ * @typedef {{id: string, readings: Reading[]}} Lane
+ *
+ * @typedef {object} Plate heights from the lower edge in mm
+ * @property {string} id
+ * @property {string} heightMm
+ * @property {string} widthMm
+ * @property {string} startMm
+ * @property {string} frontMm
+ * @property {string} weak id of the solvent
+ * @property {string} strong id of the solvent
+ * @property {string} eluent the ratio, or the share of the stronger solvent
+ * @property {Lane[]} lanes
+ * @property {string[]} notSeen ids of compounds that were looked for and not seen
+ *
+ * @typedef {object} Sheet
+ * @property {string} sorbent
+ * @property {string} setting
+ * @property {string[]} shelf ids of the solvents at hand
+ * @property {string} weak of the next plate
+ * @property {string} strong of the next plate
+ * @property {[string, string]} window Rf from, to
+ * @property {string[]} apart ids of two compounds to keep apart, or none
+ * @property {string} amount of eluent in ml
+ * @property {string} jar inner diameter in mm
+ * @property {Spot[]} spots
+ * @property {Plate[]} plates
+ * @property {"yes" | "changed" | "no"} example whether it is the invented example, or was begun from it
+ */
+
+export const SETTINGS = ["bench", "class", "automated"];
+
+export const USUAL_WINDOW = /** @type {[string, string]} */ (["0.2", "0.8"]);
+/** Where a spot should run on a plate that a column is to follow; common practice, no source. */
+export const COLUMN_WINDOW = /** @type {[string, string]} */ (["0.2", "0.35"]);
+
+/** A plate as many are cut, in mm; common practice, no source. */
+export const USUAL_PLATE = { heightMm: "70", widthMm: "40", startMm: "10", frontMm: "62" };
+
+/** @returns {Sheet} */
+export function emptySheet() {
+  /** @type {Sheet} */
+  const sheet = {
+    sorbent: "silica",
+    setting: "bench",
+    shelf: ["hexane", "ethyl-acetate", "diethyl-ether", "dichloromethane", "methanol"],
+    weak: "hexane",
+    strong: "ethyl-acetate",
+    window: [...USUAL_WINDOW],
+    apart: [],
+    amount: "10",
+    jar: "50",
+    spots: [{ id: "s1", name: "A" }],
+    plates: [],
+    example: "no",
+  };
+  addPlate(sheet, "");
+  return sheet;
+}
+
+/** A worked example, invented: no such plate was ever run. @returns {Sheet} */
+export function inventedExample() {
+  const sheet = emptySheet();
+  sheet.spots.push({ id: "s2", name: "B" });
+  const [plate] = sheet.plates;
+  plate.eluent = "9 : 1";
+  plate.lanes = [
+    lane("l1", [reading("r1", ["s1"], "13.5"), reading("r2", ["s2"], "17.5")]),
+    lane("l2", [reading("r3", ["s1"], "13")]),
+  ];
+  sheet.example = "yes";
+  return sheet;
+}
+
+/** @param {string} id @param {Reading[]} readings @returns {Lane} */
+const lane = (id, readings) => ({ id, readings });
+
+/** @param {string} id @param {string[]} spots @param {string} typed @returns {Reading} */
+const reading = (id, spots, typed) => ({ id, spots, by: "mm", typed });
+
+/** An id with a letter before it that nothing on the sheet has yet. @param {Sheet} sheet @param {"s" | "p" | "l" | "r"} letter */
+export function freeId(sheet, letter) {
+  const lanes = sheet.plates.flatMap((plate) => plate.lanes);
+  const taken = new Set(
+    [sheet.spots, sheet.plates, lanes, lanes.flatMap((each) => each.readings)].flat().map((each) => each.id),
+  );
+  let number = 1;
+  while (taken.has(`${letter}${number}`)) number++;
+  return `${letter}${number}`;
+}
+
+/** Adds a plate for the pair of the sheet, cut like the one before it. @param {Sheet} sheet @param {string} eluent @returns {Plate} */
+export function addPlate(sheet, eluent) {
+  const { heightMm, widthMm, startMm, frontMm } = sheet.plates.at(-1) ?? USUAL_PLATE;
+  /** @type {Plate} */
+  const plate = {
+    id: freeId(sheet, "p"),
+    heightMm,
+    widthMm,
+    startMm,
+    frontMm,
+    weak: sheet.weak,
+    strong: sheet.strong,
+    eluent,
+    lanes: [lane(freeId(sheet, "l"), [])],
+    notSeen: [],
+  };
+  sheet.plates.push(plate);
+  return plate;
+}
+
+/** The plate of an id that is surely on the sheet. @param {Sheet} sheet @param {string} id @returns {Plate} */
+export function findPlate(sheet, id) {
+  const found = sheet.plates.find((plate) => plate.id === id);
+  if (!found) throw new Error(`The sheet has no plate "${id}".`);
+  return found;
+}
+
+/** Takes a plate off the sheet. @param {Sheet} sheet @param {string} id */
+export function removePlate(sheet, id) {
+  sheet.plates = sheet.plates.filter((plate) => plate.id !== id);
+}
+
+/** Adds a compound with the next free letter. @param {Sheet} sheet @returns {Spot} */
+export function addSpot(sheet) {
+  const spot = { id: freeId(sheet, "s"), name: freeName(sheet) };
+  sheet.spots.push(spot);
+  return spot;
+}
+
+/** Takes a compound off the sheet; its readings stay, unlabelled. @param {Sheet} sheet @param {string} id */
+export function removeSpot(sheet, id) {
+  sheet.spots = sheet.spots.filter((spot) => spot.id !== id);
+  sheet.apart = sheet.apart.includes(id) ? [] : sheet.apart;
+  for (const plate of sheet.plates) {
+    plate.notSeen = plate.notSeen.filter((each) => each !== id);
+    for (const one of plate.lanes.flatMap((each) => each.readings)) one.spots = one.spots.filter((each) => each !== id);
+  }
+}
+
+/** Adds a lane. @param {Sheet} sheet @param {Plate} plate @returns {Lane} */
+export function addLane(sheet, plate) {
+  const added = lane(freeId(sheet, "l"), []);
+  plate.lanes.push(added);
+  return added;
+}
+
+/** Takes a lane away that nothing was seen in, unless it is the only one. @param {Plate} plate @param {string} id */
+export function removeLane(plate, id) {
+  const left = plate.lanes.filter((each) => each.id !== id || each.readings.length > 0);
+  if (left.length > 0) plate.lanes = left;
+}
+
+/**
+ * Adds a spot that was seen in a lane. On the first plate that has spots, each is a new compound; on a later one nobody knows
+ * which is which, and it stays unlabelled unless only one compound is left for it.
+ * @param {Sheet} sheet @param {Plate} plate @param {Lane} into @param {"mm" | "rf"} by @param {string} typed
+ * @returns {Reading}
+ */
+export function addReading(sheet, plate, into, by, typed) {
+  const added = { id: freeId(sheet, "r"), spots: labelOf(sheet, plate, into), by, typed };
+  into.readings.push(added);
+  seen(plate, added.spots);
+  return added;
+}
+
+/** Says which compounds a reading shows. @param {Sheet} sheet @param {string} id of the reading @param {string[]} spots */
+export function labelReading(sheet, id, spots) {
+  const found = findReading(sheet, id);
+  if (!found) return;
+  found.reading.spots = spots;
+  seen(found.plate, spots);
+}
+
+/** What was seen can no longer count as looked for in vain. @param {Plate} plate @param {string[]} spots */
+function seen(plate, spots) {
+  plate.notSeen = plate.notSeen.filter((id) => !spots.includes(id));
+}
+
+/** @param {Sheet} sheet @param {Plate} plate @param {Lane} into @returns {string[]} */
+function labelOf(sheet, plate, into) {
+  const seen = new Set(sheet.plates.flatMap(readingsOf).flatMap((each) => each.spots));
+  const here = new Set(into.readings.flatMap((each) => each.spots));
+  const unseen = sheet.spots.find((spot) => !seen.has(spot.id));
+  if (unseen) return [unseen.id];
+  const firstPlate = sheet.plates.every((each) => each === plate || readingsOf(each).length === 0);
+  if (firstPlate && plate.lanes.length === 1) return [addSpot(sheet).id];
+  if (sheet.spots.length === 1 && !here.has(sheet.spots[0].id)) return [sheet.spots[0].id];
+  if (into.readings.length >= sheet.spots.length) addSpot(sheet);
+  return [];
+}
+
+/** All that was seen on a plate. @param {Plate} plate */
+export const readingsOf = (plate) => plate.lanes.flatMap((each) => each.readings);
+
+/** The reading of an id, with where it stands. @param {Sheet} sheet @param {string} id */
+export function findReading(sheet, id) {
+  for (const plate of sheet.plates) {
+    for (const into of plate.lanes) {
+      const found = into.readings.find((each) => each.id === id);
+      if (found) return { plate, lane: into, reading: found };
+    }
+  }
+  return undefined;
+}
+
+/** Takes a reading away. @param {Sheet} sheet @param {string} id */
+export function removeReading(sheet, id) {
+  const found = findReading(sheet, id);
+  if (found) found.lane.readings = found.lane.readings.filter((each) => each.id !== id);
+}
+
+/** A name that no spot has yet: the next letter. @param {Sheet} sheet */
+export function freeName(sheet) {
+  const taken = new Set(sheet.spots.map((spot) => spot.name));
+  for (let i = 0; i < 26; i++) {
+    const letter = String.fromCharCode(65 + i);
+    if (!taken.has(letter)) return letter;
+  }
+  let number = sheet.spots.length + 1;
+  while (taken.has(`S${number}`)) number++;
+  return `S${number}`;
+}

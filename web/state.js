@@ -1,0 +1,38 @@
+// @ts-check
+/** What the page shows: the sheet, the latest answer to it, and what the person is looking at. */
+
+/**
+ * @typedef {import("./sheet/sheet.js").Sheet} Sheet
+ * @typedef {{library: any, sources: any, accuracy: any, version: any}} Published
+ *
+ * @typedef {object} Looking what is looked at; no part of the sheet, gone after a reload
+ * @property {number | undefined} percent the ratio tried out by the slider, % strong
+ * @property {number | undefined} locked a ratio held beside it, % strong
+ * @property {string | undefined} reading id of the reading that is open for correction
+ * @property {string[]} [fellow] ids of the compounds that are pointed at, to be marked on all plates
+ * @property {string | undefined} asked the number whose origin is shown
+ * @property {{chart: string, how: "copied" | "by-hand" | "no-picture"} | undefined} taken what came of the last chart taken away
+ *
+ * @typedef {object} Answered an answer with the sheet it was given to
+ * @property {any} answer of /api/advice
+ * @property {Sheet} sheet
+ * @property {Map<string, string>} places from "run.index" of a spot in the request to the id of its reading
+ *
+ * @typedef {object} State
+ * @property {Sheet} sheet
+ * @property {Published} published
+ * @property {Answered | undefined} answered
+ * @property {"waiting" | "current" | "refused" | "unreachable"} standing of the answer to the sheet as it is now
+ * @property {Map<string, string[]>} faults sentences by the id of the entry they are about; those about none under ""
+ * @property {import("./sheet/sheet.js").Plate[]} waiting plates left out because their eluent is not written yet
+ * @property {Looking} looking
+ * @property {{undo: boolean, redo: boolean}} can
+ *
+ * @typedef {object} Act what a view may do
+ * @property {(change: (sheet: Sheet) => void, together?: string) => void} edit changes the sheet; edits with the same word in a row are one step
+ * @property {() => void} rest ends such a row
+ * @property {(looking: Partial<Looking>) => void} look
+ * @property {(id: string) => void} focus moves the focus to an element once all is drawn
+ */
+
+export {};
