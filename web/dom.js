@@ -87,12 +87,10 @@ export function patch(parent, ...wanted) {
   let at = parent.firstChild;
   for (const child of next) {
     const node = typeof child === "string" ? document.createTextNode(child) : child;
-    while (at instanceof Element && at.id && !staying.has(at.id)) {
-      const gone = at;
-      at = at.nextSibling;
-      gone.remove();
-    }
+    at = withoutGone(at, (element) => element.id !== "" && !staying.has(element.id));
     const kept = match(node, at, named);
+    // what stands between is taken away, not what is kept moved: moved elements lose the focus
+    if (kept) at = withoutGone(at, (element) => element !== kept && !staying.has(element.id));
     if (kept) {
       if (kept === at) at = kept.nextSibling;
       else parent.insertBefore(kept, at);
@@ -106,6 +104,17 @@ export function patch(parent, ...wanted) {
     at = at.nextSibling;
     gone.remove();
   }
+}
+
+/** Removes elements as long as they are to go, and gives what then stands there. @param {ChildNode | null} at @param {(element: Element) => boolean} isGone */
+function withoutGone(at, isGone) {
+  let here = at;
+  while (here instanceof Element && isGone(here)) {
+    const gone = here;
+    here = here.nextSibling;
+    gone.remove();
+  }
+  return here;
 }
 
 /** @param {Node} node @param {ChildNode | null} at @param {Map<string, Element>} named @returns {ChildNode | undefined} */
@@ -127,7 +136,7 @@ function align(kept, node) {
     if (!node.hasAttribute(name) && !(open && name === "open")) kept.removeAttribute(name);
   }
   for (const { name, value } of [...node.attributes]) {
-    if (kept.getAttribute(name) !== value) kept.setAttribute(name, value);
+    if (kept.getAttribute(name) !== value && !(open && name === "open")) kept.setAttribute(name, value);
   }
   const wanted = handlers.get(node) ?? new Map();
   for (const type of wanted.keys()) kept.addEventListener(type, handle);

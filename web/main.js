@@ -3,26 +3,21 @@
 
 import { jarView, ratioText, reachView } from "./answer/jar.js";
 import { whyView } from "./answer/why.js";
+import { asking } from "./asking.js";
 import { cardView } from "./card/card.js";
 import { followLooking } from "./charts/charts.js";
 import { byId, patch } from "./dom.js";
-import { faultsOf } from "./faults.js";
 import { platesView } from "./plate/plates.js";
-import { requestOf } from "./request.js";
-import { Refused, get, post } from "./server.js";
+import { get } from "./server.js";
 import { exampleWords } from "./sheet/example.js";
 import { keep, left } from "./sheet/draft.js";
-import { emptySheet, inventedExample } from "./sheet/sheet.js";
+import { emptySheet, findReading, inventedExample } from "./sheet/sheet.js";
 import { sampleView } from "./sheet/sample.js";
-import { fillTexts, language, loadTexts, say, setLanguage } from "./texts.js";
+import { fillTexts, firstLanguage, language, say, speakIn } from "./texts.js";
 import { hearAsked, originView, showOrigin } from "./where/origin.js";
 
-/** How long after the last change the server is asked, and how soon again where it does not answer, in ms. */
-const PAUSE = 120;
-const AGAIN = 2000;
-
 const history = left();
-keep(history);
+const isKept = keep(history);
 
 /** @type {import("./state.js").State} */
 const state = {
@@ -40,6 +35,7 @@ const state = {
 const act = {
   edit: (change, together) => history.edit(change, together),
   rest: () => history.rest(),
+  undo: () => history.undo(),
   look: (looking) => {
     Object.assign(state.looking, looking);
     if (Object.keys(looking).every((key) => FOLLOWING.includes(key))) drawFollowing();
@@ -59,11 +55,20 @@ function draw() {
   patch(byId("sample"), ...sampleView(state, act));
   patch(byId("plates"), ...platesView(state, act));
   patch(byId("jar"), ...jarView(state, act));
-  patch(byId("reach"), ...reachView(state));
+  patch(byId("reach"), ...reachView(state, act));
   patch(byId("why"), ...whyView(state, act));
   patch(byId("card"), ...cardView(state, act));
   patch(byId("origin"), ...originView(state, act));
   showOrigin(state);
+  byId("kept").textContent = say(isKept() ? "page.kept" : "page.not-kept");
+  if (state.published.version) byId("local").textContent = say("page.local", state.published.version);
+}
+
+/** Opens what a fault is folded away in. */
+function unfoldFaults() {
+  for (const told of document.querySelectorAll("details:not([open]) .fault")) {
+    for (let at = told.closest("details:not([open])"); at; at = at.closest("details:not([open])")) at.setAttribute("open", "");
+  }
 }
 
 /** What the slider over the ratios moves: only that is drawn anew, so that nothing lags behind the finger. */
@@ -74,36 +79,11 @@ function drawFollowing() {
   followLooking(state);
 }
 
-let asked = 0;
-let timer = 0;
-
-/** @param {number} [pause] */
-function askSoon(pause = PAUSE) {
-  clearTimeout(timer);
-  timer = window.setTimeout(ask, pause);
-}
-
-async function ask() {
-  const sheet = history.sheet;
-  const { body, entries, places, waiting } = requestOf(sheet);
-  const mine = ++asked;
-  state.waiting = waiting;
-  try {
-    const answer = await post("/api/advice", body);
-    if (mine !== asked) return;
-    state.answered = { answer, sheet, places };
-    state.faults = new Map();
-    state.standing = "current";
-    if (!state.published.library) await loadPublished();
-  } catch (failure) {
-    if (mine !== asked) return;
-    state.standing = failure instanceof Refused ? "refused" : "unreachable";
-    state.faults = failure instanceof Refused ? faultsOf(failure.faults, entries) : new Map();
-    if (state.standing === "unreachable") askSoon(AGAIN);
-  }
+const ask = asking(history, state, async () => {
   draw();
+  if (state.standing === "refused") unfoldFaults();
   announce();
-}
+});
 
 /** Says the outcome to whoever does not see it. */
 function announce() {
@@ -113,24 +93,21 @@ function announce() {
     : "";
 }
 
-async function loadPublished() {
+/** @param {string} [inLanguage] @returns {Promise<import("./state.js").Published>} */
+async function fetchPublished(inLanguage) {
   const [library, sources, accuracy, version] = await Promise.all(
-    ["/api/library", "/api/sources", "/api/accuracy", "/api/version"].map(get),
+    ["/api/library", "/api/sources", "/api/accuracy", "/api/version"].map((path) => get(path, inLanguage)),
   );
-  state.published = { library, sources, accuracy, version };
-  byId("local").textContent = say("page.local", version);
+  return { library, sources, accuracy, version };
 }
 
 history.onChange(() => {
   state.standing = "waiting";
-  if (state.looking.reading && !JSON.stringify(history.sheet).includes(`"${state.looking.reading}"`)) {
-    state.looking.reading = undefined;
-  }
+  if (state.looking.reading && !findReading(history.sheet, state.looking.reading)) state.looking.reading = undefined;
   state.looking.percent = undefined;
   state.looking.taken = undefined;
   if (state.sheet.weak !== history.sheet.weak || state.sheet.strong !== history.sheet.strong) state.looking.locked = undefined;
   draw();
-  askSoon();
 });
 
 byId("undo").addEventListener("click", () => history.undo());
@@ -157,22 +134,26 @@ document.addEventListener("keydown", (event) => {
   }
 });
 
-/** Shows everything in a language. @param {string} chosen */
+let spoken = 0;
+
+/** Shows everything in a language; a later choice overtakes an earlier one. @param {string} chosen */
 async function speak(chosen) {
-  document.documentElement.dataset.standing = state.standing = "waiting"; // the answer shown is in the other language
-  setLanguage(chosen);
-  await loadTexts();
-  fillTexts(document);
+  const mine = ++spoken;
+  state.standing = "waiting"; // the answer shown is in the other language
+  try {
+    const [texts, published] = await Promise.all([get("/api/texts", chosen), fetchPublished(chosen)]);
+    if (mine !== spoken) return;
+    speakIn(chosen, texts);
+    state.published = published;
+    fillTexts(document);
+  } catch {
+    if (mine !== spoken) return;
+  }
   /** @type {HTMLSelectElement} */ (byId("language")).value = language();
-  await loadPublished();
+  draw();
   await ask();
 }
 
 hearAsked(act);
-await loadTexts();
-fillTexts(document);
-/** @type {HTMLSelectElement} */ (byId("language")).value = language();
-await loadPublished().catch(() => undefined);
-draw();
-await ask();
+await speak(firstLanguage());
 document.documentElement.dataset.ready = "yes";

@@ -11,11 +11,11 @@ export function decimal(text) {
 }
 
 /**
- * The share of the stronger solvent in per cent, from "10", "10 %" or the ratio "9 : 1"; undefined where it is none.
+ * The share of the stronger solvent in per cent, from "10", "10 %" or the ratio "9 : 1", "9/1", "9 + 1"; undefined where it is none.
  * @param {string} text
  */
 export function percentStrong(text) {
-  const parts = text.split(":");
+  const parts = text.split(/[:/+]/);
   if (parts.length === 1) return decimal(text.replace(/%\s*$/, ""));
   if (parts.length !== 2) return undefined;
   const weak = decimal(parts[0]);

@@ -4,7 +4,7 @@
 import { citations } from "./citations.js";
 import { make } from "./dom.js";
 import { marked, say, sayWith } from "./texts.js";
-import { measuredPair } from "./where/facts.js";
+import { figuresOf, measuredPair } from "./where/facts.js";
 import { askable } from "./where/origin.js";
 
 /** The work whose equation the model takes over; the measurements name their own. */
@@ -63,7 +63,7 @@ const cells = (tag, values) =>
 
 /** How often chances like this came true on compounds that the fit had not seen. @param {any} accuracy */
 function cameTrue(accuracy) {
-  const figures = Object.values(accuracy.contenders)[0];
+  const figures = figuresOf(accuracy);
   const rows = [1, 2, 3, 4, 5].map((fifth) => {
     const said = figures[`plates.all.fifth-${fifth}.said`];
     const came = figures[`plates.all.fifth-${fifth}.came`];

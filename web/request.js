@@ -2,15 +2,15 @@
 /** Turns the sheet into a request, and remembers which entry each field came from. */
 
 import { decimal, orAsTyped, percentStrong } from "./numbers.js";
-import { readingsOf } from "./sheet/sheet.js";
+import { givenOn, isGiven } from "./sheet/sheet.js";
 
 /** @typedef {import("./sheet/sheet.js").Sheet} Sheet @typedef {import("./sheet/sheet.js").Plate} Plate */
 
 /**
  * @param {Sheet} sheet
- * @returns {{body: object, entries: Map<string, string>, places: Map<string, string>, waiting: Plate[]}} the request; from
- *     field to the id of its entry; from "run.index" of a spot to the id of its reading; plates left out because their
- *     eluent is not written yet
+ * @returns {{body: object, entries: Map<string, string>, places: Map<string, string>, runs: string[], waiting: Plate[]}} the
+ *     request; from field to the id of its entry; from "run.index" of a spot to the id of its reading; the plate of each run;
+ *     plates left out because their eluent is not written yet
  */
 export function requestOf(sheet) {
   const entries = new Map([
@@ -30,7 +30,7 @@ export function requestOf(sheet) {
     entries.set(`spots[${i}]`, `spot-${spot.id}`);
     entries.set(`spots[${i}].name`, `spot-${spot.id}`);
   });
-  const used = sheet.plates.filter((plate) => readingsOf(plate).length > 0);
+  const used = sheet.plates.filter((plate) => givenOn(plate).length > 0);
   const written = used.filter((plate) => plate.eluent.trim() !== "");
   /** @type {Map<string, string>} */
   const places = new Map();
@@ -58,6 +58,7 @@ export function requestOf(sheet) {
     },
     entries,
     places,
+    runs: written.map((plate) => plate.id),
     waiting: used.filter((plate) => !written.includes(plate)),
   };
 }
@@ -77,7 +78,7 @@ function run(sheet, plate, i, entries, places) {
   /** @type {object[]} */
   const spots = [];
   plate.lanes.forEach((lane, index) => {
-    for (const reading of lane.readings) {
+    for (const reading of lane.readings.filter(isGiven)) {
       for (const id of reading.spots.length ? reading.spots : [undefined]) {
         const at = `${place}.plate.spots[${spots.length}]`;
         entries.set(at, `${reading.by}-${reading.id}`);

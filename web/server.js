@@ -12,12 +12,9 @@ export class Refused extends Error {
   }
 }
 
-/** Asks for answers in the language that the page is in. */
-const inPageLanguage = () => ({ "Accept-Language": document.documentElement.lang });
-
-/** @param {string} path */
-export async function get(path) {
-  return taken(await fetch(path, { headers: inPageLanguage() }));
+/** @param {string} path @param {string} [language] that of the page, unless another is asked for */
+export async function get(path, language = document.documentElement.lang) {
+  return taken(await fetch(path, { headers: { "Accept-Language": language } }));
 }
 
 /** @param {string} path @param {object} body */
@@ -25,7 +22,7 @@ export async function post(path, body) {
   return taken(
     await fetch(path, {
       method: "POST",
-      headers: { ...inPageLanguage(), "Content-Type": "application/json" },
+      headers: { "Accept-Language": document.documentElement.lang, "Content-Type": "application/json" },
       body: JSON.stringify(body),
     }),
   );

@@ -16,6 +16,7 @@
  * @typedef {object} Answered an answer with the sheet it was given to
  * @property {any} answer of /api/advice
  * @property {Sheet} sheet
+ * @property {string[]} runs ids of the plates by their place among the runs
  * @property {Map<string, string>} places from "run.index" of a spot in the request to the id of its reading
  *
  * @typedef {object} State
@@ -31,6 +32,7 @@
  * @typedef {object} Act what a view may do
  * @property {(change: (sheet: Sheet) => void, together?: string) => void} edit changes the sheet; edits with the same word in a row are one step
  * @property {() => void} rest ends such a row
+ * @property {() => void} undo takes the last step back
  * @property {(looking: Partial<Looking>) => void} look
  * @property {(id: string) => void} focus moves the focus to an element once all is drawn
  */

@@ -1,8 +1,6 @@
 // @ts-check
 /** The texts of the page, from the file of each language that server and page share. */
 
-import { get } from "./server.js";
-
 /** @type {Record<string, string>} */
 let texts = {};
 
@@ -12,18 +10,8 @@ const LANGUAGES = ["en", "de"];
 /** The language shown. */
 export const language = () => document.documentElement.lang;
 
-/** @param {string} chosen */
-export function setLanguage(chosen) {
-  document.documentElement.lang = chosen;
-  try {
-    localStorage.setItem(KEY, chosen);
-  } catch {
-    // a browser that keeps nothing asks for its own language again
-  }
-}
-
 /** The language chosen before, or the browser's, or English. */
-function firstLanguage() {
+export function firstLanguage() {
   let kept = null;
   try {
     kept = localStorage.getItem(KEY);
@@ -34,19 +22,19 @@ function firstLanguage() {
   return wanted.find((each) => each !== null && LANGUAGES.includes(each)) ?? "en";
 }
 
-let first = true;
-
-/** Fetches the texts of the language shown, before anything else is. */
-export async function loadTexts() {
-  if (first) document.documentElement.lang = firstLanguage();
-  first = false;
-  texts = await get("/api/texts");
+/** Speaks a language from here on. @param {string} chosen @param {Record<string, string>} its of /api/texts in that language */
+export function speakIn(chosen, its) {
+  texts = its;
+  document.documentElement.lang = chosen;
+  try {
+    localStorage.setItem(KEY, chosen);
+  } catch {
+    // a browser that keeps nothing asks for its own language again
+  }
 }
 
 /** A place for a value: {name} or {name:2}. */
 const PLACE = /\{([a-z][A-Za-z0-9]*)(?::([0-9]))?\}/g;
-
-/** @typedef {Record<string, string | number>} Values */
 
 /**
  * The text of a key with its values in their places: {name} plainly, {name:2} a number with two decimals. Numbers take the

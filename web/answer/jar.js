@@ -4,10 +4,11 @@
 import { list, make } from "../dom.js";
 import { button } from "../entry.js";
 import { expectedPlate } from "../plate/expected.js";
-import { addPlate, readingsOf } from "../sheet/sheet.js";
 import { say, sayWith } from "../texts.js";
 import { askable, askableMessage } from "../where/origin.js";
 import { curvesAt } from "./curves.js";
+import { runPlate } from "./run.js";
+import { shareText } from "./shares.js";
 import { whatIfView } from "./whatif.js";
 
 /** @typedef {import("../state.js").State} State @typedef {import("../state.js").Act} Act */
@@ -18,11 +19,18 @@ const AT_THE_JAR = ["sheet-first", "hood", "vapours"];
 /** Notes that decide whether to pour at all: they stand beside the chance, the others under "To know". */
 const DECISIVE = [
   "advice.no-ratio",
+  "advice.no-ratio-perhaps",
+  "advice.no-ratio-probably",
+  "advice.last-plate-best",
+  "advice.last-plate-best-apart",
   "advice.silica-cannot-hold",
   "advice.readings-differ",
   "advice.runs-backwards",
   "advice.untrusted-range",
   "advice.graduation-coarse",
+  "advice.spot-unread",
+  "advice.spot-unread-first",
+  "advice.last-plate-works",
 ];
 
 /** @param {State} state @param {Act} act */
@@ -35,12 +43,16 @@ export function jarView(state, act) {
   ];
 }
 
-/** What stays at the lower edge of a phone. @param {State} state */
-export function reachView(state) {
+/** What stays at the lower edge of a phone. @param {State} state @param {Act} act */
+export function reachView(state, act) {
   const advice = state.answered?.answer.advice;
-  if (!advice || state.standing === "refused") return [];
+  if (!advice) return [];
+  const told = isOld(state)
+    ? say("page.look-above")
+    : say("page.in-reach", { ratio: ratioText(advice), count: advice.probabilityInWords.args.count });
   return [
-    make("a", { href: "#jar", id: "in-reach" }, say("page.in-reach", { ratio: ratioText(advice), count: advice.probabilityInWords.args.count })),
+    make("a", { href: "#jar", id: "in-reach" }, told),
+    button({ id: "reach-undo", label: say("page.undo"), kind: "small", disabled: !state.can.undo, press: act.undo }),
   ];
 }
 
@@ -64,15 +76,23 @@ function answer(state, act, advice) {
   return [
     make(
       "div",
-      { id: "said" },
+      { id: "said", class: isOld(state) ? "old" : undefined },
+      state.answered.runs.length === 0 && make("p", { class: "decisive", id: "first-try" }, say("page.first-try")),
       ratio(advice),
       pour(advice),
+      ...advice.card.warnings.map((/** @type {any} */ warning) => make("p", { class: "decisive" }, ...askableMessage(warning))),
       chance(state, advice, notes.filter(isDecisive)),
     ),
     make(
       "div",
       { class: "buttons", id: "jar-buttons" },
-      button({ id: "run-this", label: say("page.run-this"), kind: "main", press: () => runThis(state, act, advice) }),
+      button({
+        id: "run-this",
+        label: say("page.run-this"),
+        kind: "main",
+        disabled: isOld(state),
+        press: () => runPlate(state, act, { eluent: advice.ratio.replace(":", " : "), weak: advice.weak.id, strong: advice.strong.id }),
+      }),
       make("a", { href: "#card", id: "to-card", class: "button" }, say("page.to-card")),
     ),
     expected(state, advice),
@@ -87,17 +107,8 @@ export const isDecisive = (note) => DECISIVE.includes(note.key);
 /** @param {any} message */
 const text = (message) => message.text;
 
-/** The advised plate, on the sheet to be filled in once it ran. @param {State} state @param {Act} act @param {any} advice */
-function runThis(state, act, advice) {
-  act.edit((sheet) => {
-    const unrun = sheet.plates.find((plate) => readingsOf(plate).length === 0);
-    const plate = unrun ?? addPlate(sheet, "");
-    plate.eluent = advice.ratio.replace(":", " : ");
-    [plate.weak, plate.strong] = [sheet.weak, sheet.strong];
-  });
-  const plates = document.querySelectorAll("#plates fieldset");
-  plates[plates.length - 1]?.scrollIntoView({ block: "nearest" });
-}
+/** Whether the answer shown is not to what stands on the sheet, and no other will come by itself. @param {State} state */
+const isOld = (state) => state.standing === "refused" || state.standing === "unreachable";
 
 /** The solvent that is poured alone; undefined where two are mixed. @param {any} advice */
 export function alone(advice) {
@@ -169,9 +180,15 @@ function expected(state, advice) {
   return make(
     "figure",
     { class: "next", id: "next" },
-    expectedPlate(sheet, spots, say("page.predicted-plate", { spots: words.join("; ") }), { fellow: state.looking.fellow }),
-    make("figcaption", {}, say("page.next-plate"), make("ul", {}, ...spots.map(askableSpot))),
+    expectedPlate(sheet, spots, say("page.predicted-plate", { spots: words.join("; ") }), state.looking.fellow ?? []),
+    make("figcaption", {}, caption(state, advice), make("ul", {}, ...spots.map(askableSpot))),
   );
+}
+
+/** @param {State} state @param {any} advice */
+function caption({ looking }, advice) {
+  if (looking.percent === undefined) return say("page.next-plate");
+  return say("page.tried-plate", { percent: shareText(looking.percent), strong: advice.strong.name });
 }
 
 /** @param {any} spot */

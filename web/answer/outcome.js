@@ -1,7 +1,6 @@
 // @ts-check
 /** What is to be expected at a ratio, whether it is the advised one or tried out. */
 
-import { decimal } from "../numbers.js";
 import { say } from "../texts.js";
 import { curvesAt } from "./curves.js";
 
@@ -9,6 +8,7 @@ import { curvesAt } from "./curves.js";
  * @typedef {object} Outcome
  * @property {number} percent share of the stronger solvent, % v/v
  * @property {number} chance that all that is asked for comes about
+ * @property {number} inWindow chance that all spots lie in the window
  * @property {Record<string, import("./curves.js").At>} spots
  * @property {number | undefined} gap smallest expected distance between neighbours, in Rf; undefined for one spot
  * @property {number | undefined} resolution smallest expected resolution between neighbours, relative
@@ -25,10 +25,12 @@ export const hasCurves = (answer) => Boolean(answer?.curves?.percentStrong?.leng
 export function outcomeAt(answer, percent) {
   const { advice, curves } = answer;
   const { spots, chance, goal, smallestGap, smallestResolution } = curvesAt(curves, percent ?? advice.percentStrong);
-  const told = advice.probabilityGoal ?? advice.probabilityAllInWindow;
+  const advised = percent === undefined || percent === advice.percentStrong;
+  const inWindow = advised ? advice.probabilityAllInWindow : chance;
   return {
     percent: percent ?? advice.percentStrong,
-    chance: percent === undefined ? told : (goal ?? chance),
+    chance: advised ? (advice.probabilityGoal ?? inWindow) : (goal ?? chance),
+    inWindow,
     spots,
     gap: Number.isFinite(smallestGap) ? smallestGap : undefined,
     resolution: smallestResolution,
@@ -42,20 +44,16 @@ export function plates(chance) {
   return count > 99 ? say("page.plates-all") : String(count);
 }
 
-/** Millilitres of each solvent for the amount on the sheet, undefined where that is no number. @param {string} amount @param {number} percent */
-export function millilitres(amount, percent) {
-  const total = decimal(amount);
-  if (!(total !== undefined && total > 0)) return undefined;
-  const decimals = total * Math.min(percent, 100 - percent) < 100 ? 2 : 1; // below 1 ml one measures finer
-  const strong = Number(((total * percent) / 100).toFixed(decimals));
-  return { weak: Number((total - strong).toFixed(decimals)), strong };
-}
+/** The smallest step of what is measured with, in ml, as the server takes it where none is named. */
+const GRADUATION = /** @type {Record<string, number>} */ ({ bench: 0.1, class: 0.1, automated: 0.01 });
 
-/** The measured pair an answer rests on, undefined until the library is there. @param {any} library @param {any} advice */
-export function pairOf(library, advice) {
-  return library?.pairs.find(
-    (/** @type {any} */ pair) => pair.sorbent === advice.sorbent && pair.weak.id === advice.weak.id && pair.strong.id === advice.strong.id,
-  );
+/** Millilitres of each solvent at a ratio, for the amount that the advice pours. @param {any} advice @param {string} setting @param {number} percent */
+export function millilitres(advice, setting, percent) {
+  const { weakMl, strongMl } = advice.pour;
+  if (percent === advice.percentStrong) return { weak: weakMl, strong: strongMl };
+  const step = GRADUATION[setting];
+  const measured = (/** @type {number} */ ml) => Number((Math.round(ml / step) * step).toFixed(2));
+  return { weak: measured(((weakMl + strongMl) * (100 - percent)) / 100), strong: measured(((weakMl + strongMl) * percent) / 100) };
 }
 
 /** Where a pair's curve can be trusted [%], within the shares asked for. @param {any} pair @param {number} first @param {number} last */

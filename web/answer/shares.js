@@ -1,7 +1,6 @@
 // @ts-check
 /** Shares of the stronger solvent that are sensible to try, and the simple ratios that pour them. */
 
-import { plain } from "../numbers.js";
 import { marked, say } from "../texts.js";
 
 /** Weak : strong, as poured in practice: small whole parts, finer where little of the strong solvent is in them. */
@@ -43,8 +42,11 @@ export function ratioOf(percent, advice) {
   return Math.abs(handy.percent - percent) < 0.005 ? ratio : say("page.ratio-near", { ratio });
 }
 
-/** A share as it is read: one decimal at most, with the mark of the language. @param {number} percent */
-export const shareText = (percent) => marked(plain(percent, 1));
+/** A share without decimals that mean nothing. @param {number} percent */
+export const readable = (percent) => Number(percent.toFixed(percent < FINE_UP_TO ? 1 : 0));
+
+/** A share as it is read, with the mark of the language. @param {number} percent */
+export const shareText = (percent) => marked(String(readable(percent)));
 
 /**
  * The shares a slider stops at, in order: halves of a per cent to 10, whole ones above, and one more, the advised.

@@ -2,9 +2,11 @@
 /** What if another ratio were run: a slider over the curves that came with the answer, and two ratios side by side. */
 
 import { make } from "../dom.js";
-import { hasCurves, millilitres, outcomeAt, pairOf, plates, trustedOf } from "./outcome.js";
+import { hasCurves, millilitres, outcomeAt, plates, trustedOf } from "./outcome.js";
+import { runPlate } from "./run.js";
 import { nearestStop, ratioOf, shareText, stopsBetween, stopsFurther } from "./shares.js";
 import { marked, say, sayWith } from "../texts.js";
+import { measuredPair } from "../where/facts.js";
 import { askable } from "../where/origin.js";
 
 /** @typedef {import("../state.js").State} State @typedef {import("../state.js").Act} Act @typedef {import("./outcome.js").Outcome} Outcome */
@@ -73,7 +75,7 @@ function spoken(advice, now) {
 /** The same lines whatever the ratio, so that nothing below them moves. @param {State} state @param {any} advice @param {Outcome} now */
 function read(state, advice, now) {
   const share = shareText(now.percent);
-  const { from, to, partly } = trustedOf(pairOf(state.published.library, advice), 0, 100);
+  const { from, to, partly } = trustedOf(measuredPair(advice, state.published.library), 0, 100);
   const inside = now.percent >= from && now.percent <= to;
   const trust = { from: shareText(from), to: shareText(to) };
   return [
@@ -104,10 +106,18 @@ function buttons(state, act, now) {
     "div",
     { id: "what-if-buttons", class: "buttons" },
     make("button", { type: "button", id: "what-if-back", disabled: percent === undefined, onclick: back }, say("page.whatif-back")),
+    make("button", { type: "button", id: "what-if-run", disabled: percent === undefined, onclick: () => runTried(state, act, now) }, say("page.run-tried")),
     make("button", { type: "button", id: "what-if-hold", onclick: () => act.look({ locked: now.percent }) }, say("page.whatif-hold")),
     locked !== undefined &&
       make("button", { type: "button", id: "what-if-free", onclick: free }, say("page.whatif-free", { percent: shareText(locked) })),
   );
+}
+
+/** @param {State} state @param {Act} act @param {Outcome} now */
+function runTried(state, act, now) {
+  const { advice } = /** @type {any} */ (state.answered).answer;
+  const eluent = ratioOf(now.percent, advice)?.match(/^\d+ : \d+$/)?.[0] ?? `${shareText(now.percent)} %`;
+  runPlate(state, act, { eluent, weak: advice.weak.id, strong: advice.strong.id });
 }
 
 /** @param {State} state @param {Outcome} held @param {Outcome} now */
@@ -115,7 +125,7 @@ function comparison(state, held, now) {
   const { answer, sheet } = /** @type {any} */ (state.answered);
   const { weak, strong } = answer.advice;
   const none = say("page.whatif-nothing");
-  const poured = [held, now].map((each) => millilitres(sheet.amount, each.percent));
+  const poured = [held, now].map((each) => millilitres(answer.advice, sheet.setting, each.percent));
   const rows = [
     [say("page.whatif-ratio"), ...[held, now].map((each) => ratioOf(each.percent, answer.advice) ?? none)],
     [say("page.whatif-ml", { solvent: weak.name }), ...poured.map((ml) => (ml ? marked(String(ml.weak)) : none))],

@@ -5,7 +5,7 @@ import { chartsView } from "../charts/charts.js";
 import { make } from "../dom.js";
 import { provenance } from "../provenance.js";
 import { published } from "../published.js";
-import { statements } from "../card/cautions.js";
+import { ownCautions, statements } from "../card/cautions.js";
 import { say } from "../texts.js";
 import { askableMessage } from "../where/origin.js";
 import { askableAlternative, isDecisive } from "./jar.js";
@@ -47,12 +47,12 @@ function messages(heading, sentences) {
 /** What to mind with these two. @param {any} advice @param {any} library */
 function hazards(advice, library) {
   const two = library.solvents.filter((/** @type {any} */ one) => [advice.weak.id, advice.strong.id].includes(one.id));
-  const own = two.flatMap((/** @type {any} */ one) => one.cautions.map(text));
+  const own = ownCautions(two);
   return make(
     "div",
     { class: "caution", id: "hazards" },
     make("h3", {}, say("page.hazards", { weak: advice.weak.name, strong: advice.strong.name })),
-    ...(own.length ? [items([...new Set(own)].map((sentence) => [sentence]))] : []),
+    ...(own.length ? [items(own.map((sentence) => [sentence]))] : []),
     make(
       "details",
       { id: "hazard-statements" },

@@ -12,13 +12,17 @@ const AT_THE_HOOD = ["sheet-first", "hood", "vapours", "uv-lamps", "waste", "lab
 export function cautionsView(advice, library) {
   const two = [advice.weak.id, advice.strong.id].map((id) => library.solvents.find((/** @type {any} */ one) => one.id === id));
   const general = library.cautions.filter((/** @type {any} */ one) => AT_THE_HOOD.includes(one.key));
-  const own = two.flatMap((solvent) => solvent.cautions).filter((one, i, all) => all.findIndex((each) => each.text === one.text) === i);
   return [
     make("h3", {}, say("page.cautions")),
-    make("ul", { class: "short" }, ...[...general, ...own].map((/** @type {any} */ one) => make("li", {}, one.text))),
+    make("ul", { class: "short" }, ...[...general.map((/** @type {any} */ one) => one.text), ...ownCautions(two)].map((text) => make("li", {}, text))),
     ...two.map((solvent) => make("p", { class: "statements" }, make("b", {}, `${solvent.name}: `), ...statements(solvent))),
   ];
 }
+
+/** What to mind with solvents, each sentence once. @param {any[]} solvents @returns {string[]} */
+export const ownCautions = (solvents) => [
+  ...new Set(solvents.flatMap((solvent) => solvent.cautions.map((/** @type {any} */ one) => one.text))),
+];
 
 /** The statements of a solvent, each code askable. @param {any} solvent @returns {(Node | string)[]} */
 export const statements = (solvent) =>

@@ -2,6 +2,7 @@
 /** A drawing of the plate in its true size, to lay the plate on: lines, lanes, window, and a line of 50 mm to check the print by. */
 
 import { draw, make } from "../dom.js";
+import { decimal } from "../numbers.js";
 import { lines } from "../sheet/geometry.js";
 import { say } from "../texts.js";
 
@@ -31,7 +32,7 @@ export function guideView(sheet) {
   return make(
     "figure",
     { id: "guide", class: "guide" },
-    drawing(size, Math.max(LEAST_LANES, plate.lanes.length), sheet.window.map((edge) => Number(edge.replace(",", "."))), say("page.guide-shown", named)),
+    drawing(size, Math.max(LEAST_LANES, plate.lanes.length), sheet.window.map((edge) => decimal(edge) ?? NaN), say("page.guide-shown", named)),
     make("figcaption", {}, make("p", { class: "only-screen" }, say("page.guide-screen")), make("p", {}, say("page.guide-check", { length: CHECK }))),
   );
 }

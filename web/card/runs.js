@@ -1,16 +1,16 @@
 // @ts-check
-/** The plates run so far, one line each. */
+/** The plates that the answer rests on, one line each. */
 
 import { make } from "../dom.js";
 import { rfOf } from "../sheet/geometry.js";
-import { readingsOf } from "../sheet/sheet.js";
+import { givenOn } from "../sheet/sheet.js";
 import { marked, say } from "../texts.js";
 
 /** @typedef {import("../sheet/sheet.js").Sheet} Sheet @typedef {import("../sheet/sheet.js").Plate} Plate */
 
 /** @param {Sheet} sheet @param {any} library @returns {Element[]} */
 export function platesRun(sheet, library) {
-  const run = sheet.plates.map((plate, i) => ({ plate, number: i + 1 })).filter(({ plate }) => readingsOf(plate).length > 0 || plate.notSeen.length > 0);
+  const run = sheet.plates.map((plate, i) => ({ plate, number: i + 1 })).filter(({ plate }) => givenOn(plate).length > 0 && plate.eluent.trim() !== "");
   if (run.length === 0) return [];
   return [
     make(
@@ -26,7 +26,7 @@ export function platesRun(sheet, library) {
 function sentence(sheet, plate, number, library) {
   const solvent = (/** @type {string} */ id) => library.solvents.find((/** @type {any} */ one) => one.id === id)?.name ?? id;
   const spot = (/** @type {string} */ id) => sheet.spots.find((each) => each.id === id)?.name ?? id;
-  const readings = readingsOf(plate).map((reading) => {
+  const readings = givenOn(plate).map((reading) => {
     const rf = rfOf(plate, reading);
     const name = reading.spots.map(spot).join(" + ") || say("page.card-unlabelled");
     return rf === undefined ? name : say("page.card-reading", { spot: name, rf });

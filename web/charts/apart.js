@@ -5,7 +5,7 @@ import { shareText } from "../answer/shares.js";
 import { draw } from "../dom.js";
 import { say } from "../texts.js";
 import { alike, highest, merges } from "./facts.js";
-import { axes, frameOf, shortened } from "./frame.js";
+import { axes, frameOf } from "./frame.js";
 import { dot, line } from "./line.js";
 import { label } from "./upright.js";
 
@@ -43,7 +43,7 @@ export const apartChart = {
   drawn: (data, frame, across) => [
     ...axes(frame, across, either(data, "page.chart-axis-")),
     ...line(data, frame, values(data), "chart-first"),
-    ...merges(data.shares, data.compounds).map((merge, i) => crossing(frame, merge, i)),
+    ...merges(data.shares, data.compounds).map((merge, i) => crossing(data, frame, merge, i)),
   ],
 
   /** @param {ChartData} data @param {Frame} frame @param {Outcome} at */
@@ -77,10 +77,11 @@ export const apartChart = {
   ],
 };
 
-/** Two curves that cross, named in a row of its own where there is room for one. @param {Frame} frame @param {import("./facts.js").Merge} merge @param {number} i */
-function crossing(frame, { one, other, percent }, i) {
+/** Two curves that cross, named in a row of its own where there is room for one. @param {ChartData} data @param {Frame} frame @param {import("./facts.js").Merge} merge @param {number} i */
+function crossing({ compounds }, frame, { one, other, percent }, i) {
   const { x, area } = frame;
-  const text = say("page.chart-merge-mark", { one: shortened(one), other: shortened(other), percent: shareText(percent) });
+  const short = (/** @type {string} */ name) => compounds.find((each) => each.name === name)?.short ?? name;
+  const text = say("page.chart-merge-mark", { one: short(one), other: short(other), percent: shareText(percent) });
   return draw(
     "g",
     { class: "chart-merge" },

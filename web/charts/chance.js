@@ -47,7 +47,10 @@ export const chanceChart = {
   dots: (data, frame, at) => [dot(frame, at.percent, 100 * at.chance)],
 
   /** @param {ChartData} data @param {Outcome} at @returns {string[]} */
-  read: (data, at) => [say("page.chart-chance-at", { count: plates(at.chance) })],
+  read: ({ curves }, at) =>
+    curves.goal?.length
+      ? [say("page.chart-window-at", { count: plates(at.inWindow) }), say("page.chart-goal-at", { count: plates(at.chance) })]
+      : [say("page.chart-chance-at", { count: plates(at.chance) })],
 
   /** @param {ChartData} data @returns {string[]} */
   summary(data) {
@@ -55,7 +58,7 @@ export const chanceChart = {
     const range = inside(data.shares, wanted(data), Math.max(0, best.value - AS_GOOD), 100);
     const values = { percent: shareText(best.percent), count: plates(best.value / 100), near: AS_GOOD };
     return [
-      say("page.chart-chance-best", values),
+      say(data.curves.goal?.length ? "page.chart-goal-best" : "page.chart-chance-best", values),
       ...(range && best.value > AS_GOOD ? [say("page.chart-chance-near", { ...values, from: shareText(range.from), to: shareText(range.to) })] : []),
     ];
   },

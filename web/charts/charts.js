@@ -2,7 +2,7 @@
 /** The charts: each drawn, told in words, readable under the pointer, in numbers, and to take away. */
 
 import { outcomeAt } from "../answer/outcome.js";
-import { shareText } from "../answer/shares.js";
+import { readable, shareText } from "../answer/shares.js";
 import { byId, draw, list, make, patch } from "../dom.js";
 import { say } from "../texts.js";
 import { askSign } from "../where/origin.js";
@@ -31,6 +31,7 @@ export function chartsView(state, act) {
 
 /** Brings what follows the slider in line with it, and leaves the rest of each chart alone. @param {State} state */
 export function followLooking(state) {
+  pointed = undefined;
   const data = chartData(state);
   if (!data) return;
   for (const chart of CHARTS) {
@@ -124,7 +125,7 @@ function pointing(state, chart, id) {
     const x = ((event.clientX - box.left) * WIDTH) / box.width;
     const { area } = chart.frame(data);
     const share = shareUnder(chart.frame(data), Math.min(area.right, Math.max(area.left, x)));
-    show(Math.min(data.shares[data.shares.length - 1], Math.max(data.shares[0], Number(share.toFixed(1)))));
+    show(Math.min(data.shares[data.shares.length - 1], Math.max(data.shares[0], readable(share))));
   };
   return {
     onpointerdown: move,

@@ -1,17 +1,22 @@
 // @ts-check
 /** What the charts show, gathered from the answer, its sheet and the library. */
 
-import { hasCurves, pairOf, trustedOf } from "../answer/outcome.js";
+import { hasCurves, trustedOf } from "../answer/outcome.js";
 import { decimal, percentStrong } from "../numbers.js";
 import { rfOf } from "../sheet/geometry.js";
+import { shortened } from "./frame.js";
+import { COLOURS } from "../sheet/sheet.js";
+import { measuredPair } from "../where/facts.js";
 
 /**
  * @typedef {object} Point a reading from a plate
  * @property {number} percent
  * @property {number} rf
+ * @property {"labelled" | "taken"} by whether somebody said which compound it is, or the answer takes it for one
  *
  * @typedef {object} Compound
  * @property {string} name
+ * @property {string} short the name as it fits into the drawing
  * @property {number} colour of 0 to 5
  * @property {number[]} rf to be expected at each share
  * @property {number[]} low end of the 90 % band
@@ -41,10 +46,12 @@ export function chartData(state) {
     shares,
     compounds: Object.entries(/** @type {Record<string, any>} */ (curves.spots)).map(([name, curve], i) => {
       const at = names.indexOf(name);
-      return { name, colour: (at < 0 ? i : at) % 6, ...curve, points: pointsOf(state, sheet.spots[at]?.id, name) };
+      const place = at < 0 ? i : at;
+      const short = shortened(name, names.length > 1 ? place + 1 : undefined);
+      return { name, short, colour: place % COLOURS, ...curve, points: pointsOf(state, sheet.spots[at]?.id, name) };
     }),
     window: low !== undefined && high !== undefined ? [low, high] : undefined,
-    trusted: trustedOf(pairOf(state.published.library, advice), shares[0], shares.at(-1)),
+    trusted: trustedOf(measuredPair(advice, state.published.library), shares[0], shares.at(-1)),
   };
 }
 
@@ -67,8 +74,9 @@ function pointsOf(state, id, name) {
     if (percent === undefined || plate.weak !== answer.advice.weak.id || plate.strong !== answer.advice.strong.id) continue;
     for (const reading of plate.lanes.flatMap((lane) => lane.readings)) {
       const rf = rfOf(plate, reading);
-      const its = reading.spots.length ? reading.spots.includes(id ?? "") : taken.has(reading.id);
-      if (its && rf !== undefined && rf >= 0 && rf <= 1) points.push({ percent, rf });
+      const by = reading.spots.length ? "labelled" : "taken";
+      const its = by === "labelled" ? reading.spots.includes(id ?? "") : taken.has(reading.id);
+      if (its && rf !== undefined && rf >= 0 && rf <= 1) points.push({ percent, rf, by });
     }
   }
   return points;

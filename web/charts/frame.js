@@ -17,8 +17,17 @@ export const CHARACTER = 6.6;
 /** Characters of a name in the drawing, before it is cut. */
 const NAME = 9;
 
-/** @param {string} name */
-export const shortened = (name) => (name.length > NAME ? `${name.slice(0, NAME - 1)}…` : name);
+/**
+ * A name that fits into the drawing: a long one is cut, and told from its fellows by the number of its line in the sample, as
+ * on the plates.
+ * @param {string} name @param {number | undefined} number undefined where there are no fellows
+ */
+export function shortened(name, number) {
+  const letters = [...name];
+  if (letters.length <= NAME) return name;
+  const end = `\u2026${number ?? ""}`;
+  return letters.slice(0, NAME - end.length).join("").trimEnd() + end;
+}
 
 /** Shares with a mark on the axis. */
 const TICKS = [0, 1, 2, 5, 10, 20, 50, 100];
@@ -68,7 +77,7 @@ export function axes(frame, across, upright) {
     bottom,
     side,
     draw("text", { class: "chart-axis-title", x: (area.left + area.right) / 2, y: HEIGHT - 8, "text-anchor": "middle" }, across),
-    draw("text", { class: "chart-axis-title", x: 0, y: 0, transform: `translate(10,${middle}) rotate(-90)`, "text-anchor": "middle" }, upright),
+    draw("text", { class: "chart-axis-title", x: 0, y: 0, transform: `translate(14,${middle}) rotate(-90)`, "text-anchor": "middle" }, upright),
   ];
 }
 

@@ -6,7 +6,7 @@ import { d3 } from "../d3.js";
 import { draw } from "../dom.js";
 import { say } from "../texts.js";
 import { inside } from "./facts.js";
-import { CHARACTER, axes, frameOf, pieces, shortened, spread, valueAt } from "./frame.js";
+import { CHARACTER, axes, frameOf, pieces, spread, valueAt } from "./frame.js";
 
 /** @typedef {import("./data.js").ChartData} ChartData @typedef {import("./data.js").Compound} Compound @typedef {import("./frame.js").Frame} Frame */
 
@@ -25,14 +25,14 @@ export const rfChart = {
   has: (data) => data.compounds.length > 0,
 
   /** @param {ChartData} data @returns {Frame} */
-  frame: ({ shares, compounds }) => frameOf(shares, 1, 24 + CHARACTER * Math.max(...compounds.map((each) => shortened(each.name).length))),
+  frame: ({ shares, compounds }) => frameOf(shares, 1, 24 + CHARACTER * Math.max(...compounds.map((each) => each.short.length))),
 
   /** @param {ChartData} data @param {Frame} frame @param {string} across */
   drawn(data, frame, across) {
     return [
       ...(data.window ? windowBand(frame, data.window) : []),
       ...axes(frame, across, say("page.chart-rf-axis")),
-      ...data.compounds.map((each) => band(data, frame, each)),
+      ...data.compounds.flatMap((each) => band(data, frame, each)),
       ...data.compounds.flatMap((each) => curve(data, frame, each)),
       ...data.compounds.flatMap((each) => readings(frame, each)),
       ...ends(frame, data.compounds),
@@ -56,7 +56,8 @@ export const rfChart = {
       if (!range) return say("page.chart-rf-never", { spot: name, low, high });
       return say("page.chart-rf-inside", { spot: name, low, high, from: shareText(range.from), to: shareText(range.to) });
     });
-    return [say("page.chart-rf-how"), ...told];
+    const taken = data.compounds.some(({ points }) => points.some(({ by }) => by === "taken"));
+    return [say("page.chart-rf-how"), ...(taken ? [say("page.chart-rf-taken")] : []), ...told];
   },
 
   /** @param {ChartData} data */
@@ -79,13 +80,16 @@ function windowBand({ area, y }, [low, high]) {
 }
 
 /** @param {ChartData} data @param {Frame} frame @param {Compound} compound */
-function band({ shares }, frame, { low, high, colour }) {
-  const area = d3
-    .area()
-    .x((/** @type {number} */ i) => frame.x(shares[i]))
-    .y0((/** @type {number} */ i) => frame.y(low[i]))
-    .y1((/** @type {number} */ i) => frame.y(high[i]));
-  return draw("path", { class: `chart-band chart-colour-${colour}`, d: area(d3.range(shares.length)) });
+function band({ shares, trusted }, frame, { low, high, colour }) {
+  const at = (/** @type {number} */ percent, /** @type {number} */ i) => [frame.x(percent), frame.y(valueAt(low, i)), frame.y(valueAt(high, i))];
+  return pieces(shares, at, trusted).flatMap(({ beyond, points }) => {
+    const edge = (/** @type {1 | 2} */ side) => points.map((point) => [point[0], point[side]]);
+    const look = `chart-colour-${colour}${beyond ? " chart-beyond" : ""}`;
+    return [
+      draw("path", { class: `chart-band ${look}`, d: `${d3.line()([...edge(1), ...edge(2).reverse()])}Z` }),
+      ...(beyond ? [edge(1), edge(2)].map((side) => draw("path", { class: `chart-band-edge ${look}`, d: d3.line()(side) })) : []),
+    ];
+  });
 }
 
 /** @param {ChartData} data @param {Frame} frame @param {Compound} compound */
@@ -98,9 +102,9 @@ function curve({ shares, trusted }, frame, { rf, colour }) {
 
 /** @param {Frame} frame @param {Compound} compound */
 function readings(frame, { points, colour }) {
-  return points.map(({ percent, rf }) =>
+  return points.map(({ percent, rf, by }) =>
     draw("path", {
-      class: `chart-point chart-colour-${colour}`,
+      class: `chart-point chart-colour-${colour}${by === "taken" ? " chart-taken" : ""}`,
       transform: `translate(${frame.x(percent)},${frame.y(rf)})`,
       d: d3.symbol(SYMBOLS[colour], 52)(),
     }),
@@ -119,6 +123,6 @@ function ends(frame, compounds) {
       transform: `translate(${area.right + 11},${placed[i]})`,
       d: d3.symbol(SYMBOLS[compound.colour], 36)(),
     }),
-    draw("text", { class: "chart-name", x: area.right + 18, y: placed[i] + 4 }, shortened(compound.name)),
+    draw("text", { class: "chart-name", x: area.right + 18, y: placed[i] + 4 }, compound.short),
   ]);
 }

@@ -9,7 +9,7 @@ import { lineKeys, spotKeys } from "./keys.js";
 import { labelPlaces } from "./labels.js";
 import { isBroad, laneTicks, layer, pencilLine, pixelMm } from "./layer.js";
 import { colourOf, guessOf, namesOf, shortName } from "./names.js";
-import { GRIP_PX, pointerHandlers } from "./pointer.js";
+import { GRIP_PX, REACH_PX, pointerHandlers } from "./pointer.js";
 
 /**
  * @typedef {import("../state.js").State} State
@@ -24,9 +24,6 @@ const BOX = { across: 236, high: 420 };
 const BROAD_BOX = { across: 330, high: 420 };
 const SPOT_PX = 10;
 const LETTER_PX = 14;
-
-/** How near a finger has to come to a spot or a grip, in px. */
-export const REACH_PX = 22;
 
 /** @param {State} state @param {Act} act @param {Plate} plate @param {number} number */
 export function drawing(state, act, plate, number) {

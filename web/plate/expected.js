@@ -22,9 +22,10 @@ const LETTER_PX = 13;
  * @param {Sheet} sheet
  * @param {Expected[]} spots
  * @param {string} label what it shows, in words
- * @param {{id?: string, fellow?: string[]}} [drawn] the id of the drawing, where a page has two, and the compounds that are pointed at
+ * @param {string[]} fellow the compounds that are pointed at
  */
-export function expectedPlate(sheet, spots, label, { id = "ghost", fellow = [] } = {}) {
+export function expectedPlate(sheet, spots, label, fellow) {
+  const id = "ghost";
   const at = lines(sheet.plates.at(-1) ?? USUAL_PLATE);
   const pixel = pixelMm(at, BOX);
   const known = spots.flatMap((each) => {

@@ -1,20 +1,19 @@
 // @ts-check
 /** What keys do on a spot, on a line, and on the button of a lane. */
 
-import { drawnMm, lines } from "../sheet/geometry.js";
+import { RULER_MM, drawnMm, lines } from "../sheet/geometry.js";
 import { findPlate, findReading } from "../sheet/sheet.js";
 import { addByRf, beginRf, moveTo, openReading, removeSeen } from "./moves.js";
 
 /** @typedef {import("../state.js").State} State @typedef {import("../state.js").Act} Act */
 
 /** Steps in mm. */
-const STEP = 0.5;
 const FINE_STEP = 0.1;
 const LONG_STEP = 2;
 
 /** How far a key moves what has the focus, in mm; undefined where it is no such key. @param {KeyboardEvent} event */
 function stepOf(event) {
-  const step = event.shiftKey ? FINE_STEP : STEP;
+  const step = event.shiftKey ? FINE_STEP : RULER_MM;
   /** @type {Record<string, number>} */
   const steps = { ArrowUp: step, ArrowRight: step, ArrowDown: -step, ArrowLeft: -step, PageUp: LONG_STEP, PageDown: -LONG_STEP };
   return steps[event.key];

@@ -35,6 +35,18 @@ export function addSeen(state, act, plateId, laneId, mm) {
   focusWithoutScrolling(`seen-${id}`);
 }
 
+/** Adds a spot in a lane whose place is still to be given, and goes on in its entry. @param {State} state @param {Act} act @param {string} plateId @param {string} laneId */
+export function addUnplaced(state, act, plateId, laneId) {
+  const id = freeId(state.sheet, "r");
+  act.edit((sheet) => {
+    const plate = findPlate(sheet, plateId);
+    const lane = plate.lanes.find((each) => each.id === laneId);
+    if (lane) addReading(sheet, plate, lane, "mm", "");
+  }, `mm-${id}`);
+  act.look({ reading: id });
+  act.focus(`mm-${id}`);
+}
+
 /** Adds a spot in a lane by the beginning of its Rf, and goes on in its entry. @param {State} state @param {Act} act @param {string} plateId @param {string} laneId @param {string} begun */
 export function addByRf(state, act, plateId, laneId, begun) {
   const id = freeId(state.sheet, "r");

@@ -1,12 +1,10 @@
 // @ts-check
 /** What compounds are called and coloured on a plate, and what the answer takes an unlabelled spot for. */
 
+import { COLOURS } from "../sheet/sheet.js";
 import { say } from "../texts.js";
 
 /** @typedef {import("../state.js").State} State @typedef {import("../sheet/sheet.js").Sheet} Sheet */
-
-/** Colours in use; after the last the first comes again, and the letter tells. */
-const COLOURS = 6;
 
 /** Letters of a name that fit beside a spot. */
 const SHORT = 4;

@@ -1,15 +1,16 @@
 // @ts-check
 /** The plates, which are the form: they lie side by side in the order they were run. */
 
-import { make } from "../dom.js";
+import { list, make } from "../dom.js";
 import { button, typedField } from "../entry.js";
+import { percentStrong, plain } from "../numbers.js";
 import { lines } from "../sheet/geometry.js";
 import { addLane, addPlate, findPlate, freeId, readingsOf, removeLane, removePlate } from "../sheet/sheet.js";
-import { say } from "../texts.js";
+import { marked, say } from "../texts.js";
 import { drawing } from "./drawing.js";
 import { laneKeys } from "./keys.js";
 import { isBroad } from "./layer.js";
-import { addSeen } from "./moves.js";
+import { addUnplaced } from "./moves.js";
 import { readingsView } from "./readings.js";
 import { sizeFold, solventNames } from "./size.js";
 
@@ -58,9 +59,17 @@ function onePlate(state, act, plate, number) {
       eluent(state, act, plate),
       lanes(state, act, plate),
       readingsView(state, act, plate),
+      told(state, plate),
       sizeFold(state, act, plate),
     ),
   );
+}
+
+/** What the answer has to tell about how this plate was run or measured. @param {State} state @param {Plate} plate */
+function told({ answered }, plate) {
+  const run = answered?.runs.indexOf(plate.id) ?? -1;
+  const notes = (answered?.answer.notes ?? []).filter((/** @type {any} */ note) => run >= 0 && note.about === `runs[${run}]`);
+  return notes.length > 0 && make("div", { id: `told-${plate.id}`, class: "told" }, list(notes.map((/** @type {any} */ note) => note.text)));
 }
 
 /** What it ran in, with usual ratios to press as long as nothing is written. @param {State} state @param {Act} act @param {Plate} plate */
@@ -82,6 +91,7 @@ function eluent(state, act, plate) {
       entered: goOn,
       left: act.rest,
     }),
+    share(state, plate),
     plate.eluent.trim() === "" &&
       make(
         "div",
@@ -98,6 +108,13 @@ function eluent(state, act, plate) {
         ),
       ),
   );
+}
+
+/** What a ratio comes to, so that one written the wrong way round is seen. @param {State} state @param {Plate} plate */
+function share(state, plate) {
+  const percent = plate.eluent.includes("%") ? undefined : percentStrong(plate.eluent);
+  if (percent === undefined || percent > 100) return undefined;
+  return make("p", { class: "aside share", id: `share-${plate.id}` }, say("page.eluent-share", { percent: marked(plain(percent, 1)), strong: solventNames(state, plate).strong }));
 }
 
 /** A button for each lane, which takes the beginning of an Rf, too. @param {State} state @param {Act} act @param {Plate} plate */
@@ -134,7 +151,6 @@ function lanes(state, act, plate) {
 
 /** @param {State} state @param {Act} act @param {Plate} plate @param {string} laneId @param {number} lane */
 function laneButton(state, act, plate, laneId, lane) {
-  const { start, run } = lines(plate);
   return make(
     "button",
     {
@@ -142,7 +158,7 @@ function laneButton(state, act, plate, laneId, lane) {
       id: `add-${laneId}`,
       class: "lane",
       "aria-label": say("page.add-in-lane", { lane }),
-      onclick: () => addSeen(state, act, plate.id, laneId, start + run / 2),
+      onclick: () => addUnplaced(state, act, plate.id, laneId),
       onkeydown: laneKeys(state, act, plate.id, laneId),
     },
     String(lane),

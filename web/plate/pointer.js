@@ -15,9 +15,11 @@ import { addSeen, elementOf, focusWithoutScrolling, moveTo, openReading } from "
  */
 
 /** How near a press has to come to take a spot or a grip, in px; what comes no nearer is the bare layer. */
-const NEAR_PX = 22;
+export const REACH_PX = 22;
 /** A mouse takes a line itself, too, from this near. */
 const ON_LINE_PX = 5;
+/** A tap this far outside the lines is no spot, in mm. */
+const OUTSIDE_MM = 3;
 /** A press that moves less is a tap. */
 const TAP_PX = 5;
 /** Of spots that lie upon each other, the one that is open is taken. */
@@ -25,7 +27,7 @@ const OPEN_PX = 3;
 /** How far the middle of a grip is from the edge of the plate, in px. */
 export const GRIP_PX = 8;
 
-/** What the pointer that is down has taken. @type {{pointer: number, x: number, y: number, px: number, target: Target | undefined, takes: "at once" | "once moved", moved: "yes" | "no"} | undefined} */
+/** What the pointer that is down has taken. @type {{pointer: number, svg: Element, x: number, y: number, px: number, target: Target | undefined, takes: "at once" | "once moved", moved: "yes" | "no"} | undefined} */
 let held;
 
 /** @param {State} state @param {Act} act @param {Plate} plate @param {number} grip how far the grips are from the plate's edge, in mm */
@@ -58,12 +60,13 @@ function pointOf(event, height) {
 
 /** @param {State} state @param {Act} act @param {Plate} plate @param {PointerEvent} event @param {number} grip */
 function press(state, act, plate, event, grip) {
-  if (held || !event.isPrimary || event.button !== 0) return;
+  if (held?.svg.isConnected || !event.isPrimary || event.button !== 0) return;
   const point = pointOf(event, lines(plate).height);
   const near = nearest(state, plate, point, grip);
   const target = near ?? (event.pointerType === "mouse" ? lineAt(plate, point) : undefined);
   held = {
     pointer: event.pointerId,
+    svg: /** @type {Element} */ (event.currentTarget),
     x: event.clientX,
     y: event.clientY,
     px: point.px,
@@ -96,7 +99,7 @@ function nearest(state, plate, point, grip) {
       const px = Math.hypot(target.x - point.x, target.mm - point.mm) * point.px;
       return { target, px, order: target.what.id === state.looking.reading ? px - OPEN_PX : px };
     })
-    .filter(({ px }) => px <= NEAR_PX);
+    .filter(({ px }) => px <= REACH_PX);
   reached.sort((one, other) => one.order - other.order);
   return reached[0]?.target;
 }
@@ -132,8 +135,8 @@ function release(state, act, plate, event) {
 
 /** @param {State} state @param {Act} act @param {Plate} plate @param {PointerEvent} event */
 function addAt(state, act, plate, event) {
-  const { width, height } = lines(plate);
+  const { width, height, start, front } = lines(plate);
   const { x, mm } = pointOf(event, height);
-  if (x < 0 || x > width || mm < 0 || mm > height) return;
+  if (x < 0 || x > width || mm < start - OUTSIDE_MM || mm > front + OUTSIDE_MM) return;
   addSeen(state, act, plate.id, plate.lanes[nearestLane(plate, x)].id, betweenLines(plate, onRuler(mm)));
 }

@@ -3,6 +3,7 @@
 
 import { make } from "../dom.js";
 import { button, choice, typedField } from "../entry.js";
+import { decimal } from "../numbers.js";
 import { mmOf, rfOf, typedMm, typedRf } from "../sheet/geometry.js";
 import { findReading, labelReading } from "../sheet/sheet.js";
 import { say } from "../texts.js";
@@ -95,13 +96,24 @@ function numberField(state, act, plate, lane, reading, by, label) {
           const mine = findReading(sheet, reading.id)?.reading;
           if (mine) [mine.by, mine.typed] = [by, typed];
         }, id),
-      entered: () => {
+      entered: () => act.focus(`add-${lane.id}`),
+      left: () => {
+        if (by === "rf" && reading.by === "rf" && (decimal(reading.typed) ?? 0) >= NO_RF) takeAsHeight(act, reading.id);
         act.rest();
-        act.focus(`add-${lane.id}`);
       },
-      left: act.rest,
     }),
   );
+}
+
+/** From here on a number is no Rf, even a slip of one; it was read from the ruler. */
+const NO_RF = 2;
+
+/** @param {Act} act @param {string} id */
+function takeAsHeight(act, id) {
+  act.edit((sheet) => {
+    const mine = findReading(sheet, id)?.reading;
+    if (mine) mine.by = "mm";
+  }, `rf-${id}`);
 }
 
 /** Swatch and letter, which open the choice of compounds. @param {State} state @param {Act} act @param {string} spot @param {number} lane @param {Reading} reading */

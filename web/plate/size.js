@@ -3,7 +3,7 @@
 
 import { make } from "../dom.js";
 import { choice, tick, typedField } from "../entry.js";
-import { pairsAtHand } from "../sheet/sample.js";
+import { pairsAtHand } from "../sheet/shelf.js";
 import { findPlate, readingsOf } from "../sheet/sheet.js";
 import { say } from "../texts.js";
 import { fullName } from "./names.js";
@@ -19,11 +19,10 @@ const LENGTHS = /** @type {const} */ ([
 
 /** @param {State} state @param {Act} act @param {Plate} plate */
 export function sizeFold(state, act, plate) {
-  const faulty = [...LENGTHS.map(([side]) => side), "solvents"].some((each) => state.faults.has(`${each}-${plate.id}`));
   const labels = { start: "page.start", front: "page.front", height: "page.height", width: "page.width" };
   return make(
     "details",
-    { id: `fold-${plate.id}`, class: "size", open: faulty },
+    { id: `fold-${plate.id}`, class: "size" },
     make("summary", { id: `size-${plate.id}` }, say("page.size")),
     make("p", { class: "aside" }, say("page.from-edge")),
     make(

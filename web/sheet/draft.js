@@ -13,32 +13,54 @@ const KEPT_STEPS = 30;
 
 /** As it was left; the invented example on a first visit, and where what was left cannot be read. */
 export function left() {
+  let written = null;
   try {
-    const found = JSON.parse(localStorage.getItem(KEY) ?? "null");
-    if (isSheet(found?.sheet) && Array.isArray(found.before)) return new History(found.sheet, found.before.filter(isSheet));
+    written = localStorage.getItem(KEY);
   } catch {
-    // what cannot be read is passed over
+    // a browser that keeps nothing shows the example each time
   }
-  return new History(inventedExample());
+  const found = read(written);
+  return found ? new History(found.sheet, found.before) : new History(inventedExample());
 }
 
-/** Keeps each change, and takes over what another window changed, as a step that can be taken back. @param {History} history */
+/**
+ * Keeps each change, and takes over what another window changed, as a step that can be taken back.
+ * @param {History} history
+ * @returns {() => boolean} whether the latest change could be kept
+ */
 export function keep(history) {
+  let kept = true;
+  let taken = "";
   history.onChange(() => {
-    const text = JSON.stringify({ sheet: history.sheet, before: history.before.slice(-KEPT_STEPS) });
+    const now = JSON.stringify(history.sheet);
+    const echo = now === taken;
+    taken = "";
+    if (echo) return; // written back it would overtake what is typed in the other window meanwhile
     try {
-      if (localStorage.getItem(KEY) !== text) localStorage.setItem(KEY, text);
+      localStorage.setItem(KEY, JSON.stringify({ sheet: history.sheet, before: history.before.slice(-KEPT_STEPS) }));
+      kept = true;
     } catch {
-      // a browser that keeps nothing still works until the page is closed
+      kept = false;
     }
   });
   window.addEventListener("storage", (event) => {
-    if (event.key !== KEY || !event.newValue) return;
-    const found = JSON.parse(event.newValue);
-    if (isSheet(found?.sheet) && JSON.stringify(found.sheet) !== JSON.stringify(history.sheet)) {
-      history.replace(found.sheet);
-    }
+    const sheet = event.key === KEY ? read(event.newValue)?.sheet : undefined;
+    if (!sheet || JSON.stringify(sheet) === JSON.stringify(history.sheet)) return;
+    taken = JSON.stringify(sheet);
+    history.replace(sheet, "another window");
   });
+  return () => kept;
+}
+
+/** What was written, where it can be read. @param {string | null} written @returns {{sheet: Sheet, before: Sheet[]} | undefined} */
+function read(written) {
+  try {
+    const found = JSON.parse(written ?? "null");
+    if (isSheet(found?.sheet) && Array.isArray(found.before)) return { sheet: found.sheet, before: found.before.filter(isSheet) };
+  } catch {
+    // what cannot be read is passed over
+  }
+  return undefined;
 }
 
 const text = (/** @type {unknown} */ value) => typeof value === "string";
@@ -48,7 +70,7 @@ const all = (/** @type {unknown} */ list, /** @type {(each: any) => boolean} */ 
 /** @param {any} sheet @returns {sheet is Sheet} */
 function isSheet(sheet) {
   return (
-    [sheet?.sorbent, sheet?.weak, sheet?.strong, sheet?.amount, sheet?.jar, sheet?.example].every(text) &&
+    [sheet?.sorbent, sheet?.weak, sheet?.strong, sheet?.amount, sheet?.jar, sheet?.example, sheet?.windowKind].every(text) &&
     SETTINGS.includes(sheet.setting) &&
     texts(sheet.shelf) &&
     texts(sheet.apart) &&

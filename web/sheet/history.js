@@ -56,23 +56,24 @@ export class History {
     change(next);
     if (JSON.stringify(next) === JSON.stringify(this.#now)) return;
     if (next.example === "yes") next.example = "changed";
+    this.replace(next, together);
+  }
+
+  /** Puts another sheet in place of this one, which can be taken back. @param {Sheet} sheet @param {string} [together] as in `edit` */
+  replace(sheet, together) {
+    this.#step(together);
+    this.#after = [];
+    this.#now = sheet;
+    this.#tell();
+  }
+
+  /** Remembers the sheet as it is, unless the step before goes on. @param {string | undefined} together */
+  #step(together) {
     if (!together || together !== this.#together) {
       this.#before.push(this.#now);
       if (this.#before.length > MOST_STEPS) this.#before.shift();
     }
     this.#together = together;
-    this.#after = [];
-    this.#now = next;
-    this.#tell();
-  }
-
-  /** Puts another sheet in place of this one, which can be taken back. @param {Sheet} sheet */
-  replace(sheet) {
-    this.#before.push(this.#now);
-    this.#together = undefined;
-    this.#after = [];
-    this.#now = sheet;
-    this.#tell();
   }
 
   /** The next edit is a step of its own, whatever its word. */

@@ -2,11 +2,11 @@
 /** The sample: its compounds, the solvents on the shelf, where plates are run, and what is wanted of the next one. */
 
 import { make } from "../dom.js";
-import { button, choice, tick, typedField } from "../entry.js";
-import { faultAt } from "../faults.js";
+import { button, choice, typedField } from "../entry.js";
 import { marked, say } from "../texts.js";
 import { askLine } from "../where/origin.js";
-import { COLUMN_WINDOW, SETTINGS, USUAL_WINDOW, addSpot, removeSpot } from "./sheet.js";
+import { pairsAtHand, shelf } from "./shelf.js";
+import { COLOURS, SETTINGS, WINDOWS, addSpot, removeSpot } from "./sheet.js";
 
 /** @typedef {import("../state.js").State} State @typedef {import("../state.js").Act} Act */
 
@@ -50,7 +50,7 @@ function oneSpot(state, act, spot, i) {
   return make(
     "li",
     { id: `spot-${spot.id}-item` },
-    make("span", { class: `swatch colour-${i % 6}`, "aria-hidden": "true" }),
+    make("span", { class: `swatch colour-${i % COLOURS}`, "aria-hidden": "true" }),
     typedField(state, {
       id: `spot-${spot.id}`,
       label: say("page.spot", { number: i + 1 }),
@@ -129,61 +129,9 @@ function sorbents(state) {
   return [...new Set([state.sheet.sorbent, ...measured])];
 }
 
-/**
- * The measured pairs, and those whose solvents stand in for them, as far as both solvents are on the shelf; the pair in use is
- * always among them.
- * @param {State} state
- * @returns {{weak: any, strong: any}[]}
- */
-export function pairsAtHand({ sheet, published }) {
-  const solvents = published.library?.solvents ?? [];
-  const standing = (/** @type {string} */ id) => solvents.filter((/** @type {any} */ one) => (one.standIn?.id ?? one.id) === id);
-  const offered = (published.library?.pairs ?? []).flatMap((/** @type {any} */ pair) =>
-    standing(pair.weak.id).flatMap((/** @type {any} */ weak) =>
-      standing(pair.strong.id).map((/** @type {any} */ strong) => ({ weak, strong })),
-    ),
-  );
-  const inUse = (/** @type {any} */ pair) => pair.weak.id === sheet.weak && pair.strong.id === sheet.strong;
-  return offered.filter(
-    (/** @type {any} */ pair) => inUse(pair) || (sheet.shelf.includes(pair.weak.id) && sheet.shelf.includes(pair.strong.id)),
-  );
-}
-
-/** @param {State} state @param {Act} act */
-function shelf(state, act) {
-  const measured = new Set(
-    (state.published.library?.pairs ?? []).flatMap((/** @type {any} */ pair) => [pair.weak.id, pair.strong.id]),
-  );
-  const useful = (state.published.library?.solvents ?? []).filter((/** @type {any} */ one) =>
-    measured.has(one.standIn?.id ?? one.id),
-  );
-  const { told } = faultAt(state, "shelf");
-  return make(
-    "details",
-    { id: "shelf-fold" },
-    make("summary", { id: "shelf" }, say("page.shelf", { count: state.sheet.shelf.length })),
-    told,
-    make("p", { class: "aside" }, say("page.shelf-use")),
-    ...useful.map((/** @type {any} */ one) =>
-      tick({
-        id: `shelf-${one.id}`,
-        label: one.name,
-        ticked: state.sheet.shelf.includes(one.id),
-        changed: (ticked) =>
-          act.edit((sheet) => {
-            sheet.shelf = ticked ? [...sheet.shelf, one.id] : sheet.shelf.filter((id) => id !== one.id);
-          }),
-      }),
-    ),
-  );
-}
-
 /** Window, spots to keep apart, amount, jar. @param {State} state @param {Act} act */
 function wanted(state, act) {
   const { sheet } = state;
-  const now = sheet.window.join(" ");
-  const windows = [USUAL_WINDOW, COLUMN_WINDOW].map((one) => one.join(" "));
-  const own = !windows.includes(now);
   const field = (/** @type {0 | 1} */ side, /** @type {string} */ id, /** @type {string} */ label) =>
     typedField(state, {
       id,
@@ -200,18 +148,15 @@ function wanted(state, act) {
     choice(state, {
       id: "window-choice",
       label: say("page.window"),
-      value: own ? "own" : now,
-      options: [
-        { value: windows[0], text: say("page.window-usual") },
-        { value: windows[1], text: say("page.window-column") },
-        { value: "own", text: say("page.window-own") },
-      ],
-      chosen: (value) =>
+      value: sheet.windowKind,
+      options: ["usual", "column", "own"].map((kind) => ({ value: kind, text: say(`page.window-${kind}`) })),
+      chosen: (kind) =>
         act.edit((next) => {
-          next.window = value === "own" ? ["0.3", "0.6"] : /** @type {[string, string]} */ (value.split(" "));
+          next.windowKind = /** @type {"usual" | "column" | "own"} */ (kind);
+          next.window = [...(WINDOWS[kind] ?? next.window)];
         }),
     }),
-    make("div", { class: "two", hidden: !own }, field(0, "window-low", say("page.window-low")), field(1, "window-high", say("page.window-high"))),
+    make("div", { class: "two", hidden: sheet.windowKind !== "own" }, field(0, "window-low", say("page.window-low")), field(1, "window-high", say("page.window-high"))),
     sheet.spots.length > 1 && apart(state, act),
     make(
       "div",

@@ -34,6 +34,7 @@
  * @property {string} weak of the next plate
  * @property {string} strong of the next plate
  * @property {[string, string]} window Rf from, to
+ * @property {"usual" | "column" | "own"} windowKind how it was chosen
  * @property {string[]} apart ids of two compounds to keep apart, or none
  * @property {string} amount of eluent in ml
  * @property {string} jar inner diameter in mm
@@ -44,9 +45,14 @@
 
 export const SETTINGS = ["bench", "class", "automated"];
 
-export const USUAL_WINDOW = /** @type {[string, string]} */ (["0.2", "0.8"]);
-/** Where a spot should run on a plate that a column is to follow; common practice, no source. */
-export const COLUMN_WINDOW = /** @type {[string, string]} */ (["0.2", "0.35"]);
+/** Where every spot should lie; for a column to follow: common practice, no source. @type {Record<string, [string, string]>} */
+export const WINDOWS = { usual: ["0.2", "0.8"], column: ["0.2", "0.35"] };
+
+/** Colours in use; after the last the first comes again, and the letter tells. */
+export const COLOURS = 6;
+
+/** A name that the page gave; a name of a person's own may belong to any spot. */
+const LETTER = /^([A-Z]|S\d+)$/;
 
 /** A plate as many are cut, in mm; common practice, no source. */
 export const USUAL_PLATE = { heightMm: "70", widthMm: "40", startMm: "10", frontMm: "62" };
@@ -60,7 +66,8 @@ export function emptySheet() {
     shelf: ["hexane", "ethyl-acetate", "diethyl-ether", "dichloromethane", "methanol"],
     weak: "hexane",
     strong: "ethyl-acetate",
-    window: [...USUAL_WINDOW],
+    window: [...WINDOWS.usual],
+    windowKind: "usual",
     apart: [],
     amount: "10",
     jar: "50",
@@ -166,13 +173,13 @@ export function removeLane(plate, id) {
 }
 
 /**
- * Adds a spot that was seen in a lane. On the first plate that has spots, each is a new compound; on a later one nobody knows
- * which is which, and it stays unlabelled unless only one compound is left for it.
+ * Adds a spot that was seen in a lane. In the first lane that has spots each gets the next letter. Later, or where the compounds
+ * have names of their own, nobody knows which is which: it stays unlabelled unless only one compound is left for it.
  * @param {Sheet} sheet @param {Plate} plate @param {Lane} into @param {"mm" | "rf"} by @param {string} typed
  * @returns {Reading}
  */
 export function addReading(sheet, plate, into, by, typed) {
-  const added = { id: freeId(sheet, "r"), spots: labelOf(sheet, plate, into), by, typed };
+  const added = { id: freeId(sheet, "r"), spots: labelOf(sheet, into), by, typed };
   into.readings.push(added);
   seen(plate, added.spots);
   return added;
@@ -191,21 +198,27 @@ function seen(plate, spots) {
   plate.notSeen = plate.notSeen.filter((id) => !spots.includes(id));
 }
 
-/** @param {Sheet} sheet @param {Plate} plate @param {Lane} into @returns {string[]} */
-function labelOf(sheet, plate, into) {
-  const seen = new Set(sheet.plates.flatMap(readingsOf).flatMap((each) => each.spots));
+/** @param {Sheet} sheet @param {Lane} into @returns {string[]} */
+function labelOf(sheet, into) {
   const here = new Set(into.readings.flatMap((each) => each.spots));
-  const unseen = sheet.spots.find((spot) => !seen.has(spot.id));
-  if (unseen) return [unseen.id];
-  const firstPlate = sheet.plates.every((each) => each === plate || readingsOf(each).length === 0);
-  if (firstPlate && plate.lanes.length === 1) return [addSpot(sheet).id];
-  if (sheet.spots.length === 1 && !here.has(sheet.spots[0].id)) return [sheet.spots[0].id];
+  const left = sheet.spots.filter((spot) => !here.has(spot.id));
+  const elsewhere = sheet.plates.some((plate) => plate.lanes.some((lane) => lane.id !== into.id && lane.readings.length > 0));
+  const allNamed = into.readings.every((each) => each.spots.length > 0);
+  if (allNamed && left.length === 0) return [addSpot(sheet).id];
+  if (allNamed && left.length === 1) return [left[0].id];
+  if (allNamed && !elsewhere && left.every((spot) => LETTER.test(spot.name))) return [left[0].id];
   if (into.readings.length >= sheet.spots.length) addSpot(sheet);
   return [];
 }
 
 /** All that was seen on a plate. @param {Plate} plate */
 export const readingsOf = (plate) => plate.lanes.flatMap((each) => each.readings);
+
+/** What was seen on a plate and has a place by now. @param {Plate} plate */
+export const givenOn = (plate) => readingsOf(plate).filter(isGiven);
+
+/** A spot that was added and has no place yet counts for nothing. @param {Reading} reading */
+export const isGiven = (reading) => reading.typed.trim() !== "";
 
 /** The reading of an id, with where it stands. @param {Sheet} sheet @param {string} id */
 export function findReading(sheet, id) {

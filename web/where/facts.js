@@ -14,12 +14,15 @@ const JUDGED = {
   "silica-dichloromethane-methanol": "methanol-one-trial-informative",
 };
 
+/** The measured pair on which guesses of which spot is which were judged. */
+const GUESSED = "silica-hexane-ethyl-acetate";
+
 const FIFTHS = 5;
 
 /** The measured pair of an advice, or the one that stands for it. @param {any} advice @param {any} library */
 export function measuredPair(advice, library) {
   const stands = (/** @type {any} */ solvent) => solventOf(library, solvent.id)?.standIn?.id ?? solvent.id;
-  return library.pairs.find(
+  return library?.pairs.find(
     (/** @type {any} */ pair) =>
       pair.sorbent === advice.sorbent && pair.weak.id === stands(advice.weak) && pair.strong.id === stands(advice.strong),
   );
@@ -57,7 +60,7 @@ export function facts(state) {
 }
 
 const ADVISED =
-  "ratio weak strong percent count lowPercent highPercent lowChance highChance level lowMinutes highMinutes compounds readings deviation from to error standardError cover fifthFrom fifthTo said came plates".split(
+  "ratio weak strong percent count lowPercent highPercent lowChance highChance level lowMinutes highMinutes compounds readings deviation from to error standardError cover fifthFrom fifthTo said came plates right rightError".split(
     " ",
   );
 
@@ -81,7 +84,7 @@ function advised(state) {
     ...(card ? { level: tenths(card.levelMm) } : {}),
     ...(card?.highMinutes ? { lowMinutes: minutes(card.lowMinutes), highMinutes: minutes(card.highMinutes) } : {}),
     ...(pair ? fitted(pair) : {}),
-    ...(pair && accuracy ? judged(pair, accuracy) : {}),
+    ...(pair && accuracy ? { ...judged(pair, accuracy), ...guessed(pair, accuracy) } : {}),
     ...(accuracy ? cameTrue(advice, accuracy) : {}),
   };
 }
@@ -113,6 +116,13 @@ function judged(pair, accuracy) {
   return { error: rounded(error.value, 3), standardError: rounded(error.standardError, 3), cover: Math.round(100 * cover.value) };
 }
 
+/** Of 100 guesses of which spot is which, how many were right. @param {any} pair @param {any} accuracy @returns {Record<string, number>} */
+function guessed(pair, accuracy) {
+  const right = figuresOf(accuracy)["unlabelled.guess.right"];
+  if (!right || pair.id !== GUESSED) return {};
+  return { right: Math.round(100 * right.value), rightError: Math.max(1, Math.round(100 * right.standardError)) };
+}
+
 /** How often chances like this one came true. @param {any} advice @param {any} accuracy @returns {Record<string, number>} */
 function cameTrue(advice, accuracy) {
   const chance = advice.probabilityGoal ?? advice.probabilityAllInWindow;
@@ -131,7 +141,7 @@ function cameTrue(advice, accuracy) {
 }
 
 /** The figures of the program itself, which stand before those it is compared with. @param {any} accuracy */
-const figuresOf = (accuracy) => Object.values(accuracy.contenders)[0];
+export const figuresOf = (accuracy) => Object.values(accuracy.contenders)[0];
 
 /** Where the plates are run, in words. @param {State} state */
 export const settingWords = (state) => say(`answer.setting-${sheetOf(state).setting}`);

@@ -15,6 +15,7 @@ import { cited } from "./sources.js";
  * @property {string} title
  * @property {string[]} texts
  * @property {string} [apart] said besides where two spots are to be kept apart
+ * @property {string} [judged] said besides of a pair on which guesses were judged
  * @property {string} [formula]
  * @property {Cited[]} sources
  * @property {string} sure
@@ -69,7 +70,7 @@ export const ORIGINS = {
     sources: [{ source: "Geiss1987", basis: "memory", gives: "page.gives-form" }, LAW, FIT],
     sure: "page.origin-resolution-sure",
   },
-  which: { ...MODEL, title: "page.origin-which", texts: ["page.origin-which-what"], sure: "page.origin-which-sure" },
+  which: { ...MODEL, title: "page.origin-which", texts: ["page.origin-which-what"], judged: "page.origin-which-judged", sure: "page.origin-which-sure" },
   fit: { ...MODEL, title: "page.origin-fit", texts: ["page.origin-fit-what"], sure: "page.origin-fit-sure" },
   accuracy: { ...MODEL, title: "page.origin-accuracy", texts: ["page.origin-accuracy-what"], formula: undefined, sure: "page.origin-accuracy-sure" },
   "rf-curve": { ...MODEL, title: "page.origin-rf-curve", texts: ["page.origin-rf-curve-what", "page.origin-curve-read"], sure: "page.origin-rf-sure" },
@@ -163,8 +164,13 @@ export function originOf(state, asked) {
   if (about === "caution") return cautionOrigin(state, which);
   const origin = ORIGINS[about];
   if (!origin) throw new Error(`Nothing tells where "${about}" comes from.`);
+  /** @type {Record<string, string | number>} */
   const known = { ...facts(state), spot: which.spot ?? "" };
-  const told = [...origin.texts, ...(origin.apart && sheetOf(state).apart.length ? [origin.apart] : [])];
+  const told = [
+    ...origin.texts,
+    ...(origin.apart && sheetOf(state).apart.length ? [origin.apart] : []),
+    ...(origin.judged && known.right !== "\u2013" ? [origin.judged] : []),
+  ];
   return {
     title: say(origin.title, known),
     texts: [...told.map((text) => say(text, known)), ...(origin.more === "setting" ? [settingWords(state)] : [])],

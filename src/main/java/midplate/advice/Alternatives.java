@@ -5,7 +5,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
-import java.util.function.UnaryOperator;
 import java.util.stream.IntStream;
 import midplate.catalogue.MeasuredPair;
 import midplate.chemistry.RetentionFactor;
@@ -14,6 +13,7 @@ import midplate.inference.Knowledge;
 import midplate.inference.Outlook;
 import midplate.inference.Parting;
 import midplate.inference.PlateModels;
+import midplate.inference.PlateRun;
 import midplate.inference.SpotPair;
 import midplate.words.Digits;
 import midplate.words.Message;
@@ -27,17 +27,12 @@ final class Alternatives {
     private final MeasuredPair asked;
     private final Outlook outlook;
     private final PlateModels models;
-    private final UnaryOperator<Solvent> standard;
+    private final PairChoice choice;
     private final Parting parting;
     private final List<Double> percents;
 
-    Alternatives(
-            Question question,
-            MeasuredPair asked,
-            Outlook outlook,
-            PlateModels models,
-            UnaryOperator<Solvent> standard) {
-        this.standard = standard;
+    Alternatives(Question question, MeasuredPair asked, Outlook outlook, PlateModels models, PairChoice choice) {
+        this.choice = choice;
         this.parting = question.parting();
         this.question = question;
         this.asked = asked;
@@ -54,7 +49,7 @@ final class Alternatives {
         all.add(thrice.chance() > twice.chance() + WORTH_CHANGING ? thrice : twice);
         twoPlates().ifPresent(all::add);
         for (MeasuredPair other : measured) {
-            if (!other.id().equals(asked.id()) && models.reaches(outlook.knowledge(), other.id())) {
+            if (!other.id().equals(asked.id())) {
                 otherPair(other, runs).ifPresent(all::add);
             }
         }
@@ -80,7 +75,7 @@ final class Alternatives {
                         "count",
                         times,
                         "percent",
-                        Digits.percent(found.percent()),
+                        Digits.aboutPercent(found.percent()),
                         "strong",
                         question.strong().said()),
                 found.chance());
@@ -110,11 +105,11 @@ final class Alternatives {
                                 "strong",
                                 question.strong().said(),
                                 "heldPercent",
-                                Digits.percent(held.percent()),
+                                Digits.aboutPercent(held.percent()),
                                 "held",
                                 names(heldSpots),
                                 "loosePercent",
-                                Digits.percent(loose.percent()),
+                                Digits.aboutPercent(loose.percent()),
                                 "loose",
                                 names(looseSpots)),
                         chance);
@@ -131,30 +126,51 @@ final class Alternatives {
         return Parting.of(parting.pairs().stream().filter(wanted).toList());
     }
 
-    /** Another pair; empty where the shelf lacks one of its solvents. */
+    /** Another pair; empty where the shelf lacks one of its solvents, or nothing is known of it. */
     private Optional<Alternative> otherPair(MeasuredPair other, UsedRuns runs) {
-        Optional<Solvent> weak = question.wishes().shelf().inPlaceOf(other.weak(), standard);
-        Optional<Solvent> strong = question.wishes().shelf().inPlaceOf(other.strong(), standard);
+        Optional<Solvent> weak = question.wishes().shelf().inPlaceOf(other.weak(), choice::standard);
+        Optional<Solvent> strong = question.wishes().shelf().inPlaceOf(other.strong(), choice::standard);
         if (weak.isEmpty() || strong.isEmpty()) {
             return Optional.empty();
         }
-        Knowledge knowledge = models.learn(other.id(), question.setting(), question.spots(), runs.all());
-        Outlook there = models.outlook(
-                knowledge,
-                question.setting(),
-                question.window().low(),
-                question.window().high());
-        RatioSearch.Found found = RatioSearch.likeliest(Aim.everySpot(there, parting), trusted(other));
+        UsedRuns there = UsedRuns.of(question, other, choice, models);
+        boolean wasRun = there.own().stream().anyMatch(plate -> isOnlyThere(plate, runs.own()));
+        if (!wasRun && !models.reaches(outlook.knowledge(), other.id())) {
+            return Optional.empty();
+        }
+        Aim aim = Aim.everySpot(outlook(other, wasRun ? there : runs), parting);
+        RatioSearch.Found found = wasRun ? asAsked(aim) : RatioSearch.likeliest(aim, trusted(other));
         return Optional.of(new Alternative(
                 Message.of(
-                        "advice.instead-pair",
+                        wasRun ? "advice.instead-pair-run" : "advice.instead-pair",
                         "weak",
                         weak.get().said(),
                         "strong",
                         strong.get().said(),
                         "percent",
-                        Digits.percent(found.percent())),
+                        Digits.aboutPercent(found.percent())),
                 found.chance()));
+    }
+
+    /** Whether a plate is of another pair alone: one in a pure solvent that both pairs have is of the pair asked about too. */
+    private static boolean isOnlyThere(PlateRun plate, List<PlateRun> asked) {
+        boolean read = !plate.readings().isEmpty() || !plate.unlabelled().isEmpty();
+        return read && asked.stream().noneMatch(own -> own.number() == plate.number());
+    }
+
+    private Outlook outlook(MeasuredPair other, UsedRuns runs) {
+        Knowledge knowledge = models.learn(other.id(), question.setting(), question.spots(), runs.all());
+        return models.outlook(
+                knowledge,
+                question.setting(),
+                question.window().low(),
+                question.window().high());
+    }
+
+    /** The ratio and its chance as they would be advised if that pair were asked about. */
+    private RatioSearch.Found asAsked(Aim aim) {
+        double percent = RatioSearch.of(aim).pourable(question.glassware()).percentStrong();
+        return new RatioSearch.Found(percent, aim.chance(percent));
     }
 
     /** The mixtures of a pair that its curve can be trusted for. */

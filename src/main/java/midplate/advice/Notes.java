@@ -7,7 +7,6 @@ import midplate.catalogue.LocalizationClass;
 import midplate.catalogue.MeasuredPair;
 import midplate.catalogue.SolventCatalogue;
 import midplate.inference.Outlook;
-import midplate.inference.Parting;
 import midplate.inference.PlateRun;
 import midplate.plate.Limit;
 import midplate.plate.Reading;
@@ -18,6 +17,10 @@ import midplate.words.Message;
 final class Notes {
     private static final double DEMIXING_BELOW = 5;
     private static final double LIKELY = 0.5;
+    /** Of 100: from here to there "probably" is said, below "perhaps", above "most likely"; common practice, no source. */
+    private static final int PROBABLY_FROM = 65;
+
+    private static final int PROBABLY_TO = 85;
     private static final double NEAR_LINE = 0.05;
     private static final double COARSE = 0.1;
     /** Within this two spots of one plate are not told apart [1]; common practice, no source. */
@@ -44,11 +47,13 @@ final class Notes {
             double chanceNoRatio) {
         List<Message> notes = new ArrayList<>();
         if (chanceNoRatio > LIKELY) {
-            notes.add(Message.of("advice.no-ratio", "times", Reasons.times(chanceNoRatio)));
+            notes.add(noRatio(Reasons.times(chanceNoRatio)));
         }
         limitsOfSilica(outlook, forecast, notes);
         uninformative(runs, Identities.of(outlook.knowledge()), notes);
-        lastPlateWorks(runs.own()).ifPresent(notes::add);
+        LastPlate.of(question, runs.own(), outlook.knowledge())
+                .flatMap(plate -> plate.note(forecast.percentStrong()))
+                .ifPresent(notes::add);
         alike(runs.own(), notes);
         range(forecast.percentStrong(), notes);
         if (question.additive().isPresent()) {
@@ -57,6 +62,14 @@ final class Notes {
         }
         glassware(best, forecast.percentStrong(), pour).ifPresent(notes::add);
         return notes;
+    }
+
+    /** That no ratio may work, in words as strong as the number. */
+    private static Message noRatio(int times) {
+        if (times < PROBABLY_FROM) {
+            return Message.of("advice.no-ratio-perhaps", "times", times);
+        }
+        return Message.of(times <= PROBABLY_TO ? "advice.no-ratio-probably" : "advice.no-ratio", "times", times);
     }
 
     /** Where the glassware cannot measure the optimum, or makes something else of the ratio advised. */
@@ -71,7 +84,7 @@ final class Notes {
         return Optional.of(Message.of(
                 "advice.graduation-coarse",
                 "percent",
-                Digits.percent(tooLittle ? best.percent() : advised),
+                tooLittle ? Digits.aboutPercent(best.percent()) : Digits.percent(advised),
                 "poured",
                 Digits.percent(pour.percentStrong()),
                 "graduationMl",
@@ -96,7 +109,7 @@ final class Notes {
             }
             if (outlook.below(spot, outlook.knowledge().model().highestPercent()) > LIKELY) {
                 notes.add(suggestions.tooPolar(
-                        name, Digits.percent(outlook.knowledge().model().highestPercent())));
+                        name, Digits.aboutPercent(outlook.knowledge().model().highestPercent())));
             }
         }
     }
@@ -121,28 +134,6 @@ final class Notes {
                 notes.add(Message.of("advice.only-front", "spot", spot));
             }
         }
-    }
-
-    /** The last plate, when it has every spot in the window already. */
-    private Optional<Message> lastPlateWorks(List<PlateRun> plates) {
-        if (plates.isEmpty()) {
-            return Optional.empty();
-        }
-        PlateRun last = plates.get(plates.size() - 1);
-        boolean works = question.spots().stream().allMatch(spot -> {
-            Reading reading = last.readings().get(spot);
-            return reading != null
-                    && reading.limit() == Limit.NONE
-                    && question.window().holds(reading.rf());
-        });
-        boolean apart = question.wishes().apart().stream().allMatch(pair -> {
-            Reading one = last.readings().get(pair.one());
-            Reading other = last.readings().get(pair.other());
-            return one != null && other != null && Math.abs(one.rf() - other.rf()) >= Parting.LEAST_RF;
-        });
-        return works && apart
-                ? Optional.of(Message.of("advice.last-plate-works", "percent", Digits.percent(last.percent())))
-                : Optional.empty();
     }
 
     /** Spots that read the same wherever both were read. */
@@ -186,7 +177,7 @@ final class Notes {
                 || kind == LocalizationClass.VERY_STRONG_LOCALIZING;
         boolean alkane = catalogue.localization(pair.weak()) == LocalizationClass.WEAK;
         if (alkane && localizing && percent > 0 && percent < DEMIXING_BELOW) {
-            notes.add(suggestions.demixing(percent));
+            notes.add(suggestions.demixing(Digits.percent(percent)));
         }
         if (percent < pair.trustedFrom() - PourableRatios.PRINTED
                 || percent > pair.trustedTo() + PourableRatios.PRINTED) {

@@ -5,9 +5,9 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
-import midplate.catalogue.EluentRules;
 import midplate.catalogue.MeasuredPair;
 import midplate.catalogue.SolventCatalogue;
 import midplate.inference.Outlook;
@@ -82,8 +82,10 @@ final class PlateConsultation implements Consultation {
         Goal goal = goal(forecast);
         List<Alternative> instead = goal.chance() >= GOOD_ENOUGH
                 ? List.of()
-                : new Alternatives(question, pair, outlook, models, EluentRules.of(catalogue)::standard)
+                : new Alternatives(question, pair, outlook, models, new PairChoice(catalogue, measured))
                         .betterThan(goal.chance(), runs, measured);
+        Optional<Message> bestChance =
+                new BestChance(question, aim, search).beside(ratio, goal.chance(), curveShares());
         Suggestions suggestions = new Suggestions(question, pair, measured, catalogue);
         return new Advice(
                 ratio,
@@ -91,7 +93,7 @@ final class PlateConsultation implements Consultation {
                 best.percent(),
                 best.chance(),
                 pour,
-                new Reasons(question, forecast, goal, best, outlook.knowledge(), suggestions)
+                new Reasons(question, forecast, goal, bestChance, outlook.knowledge(), suggestions)
                         .all(runs, gap, pair.compounds()),
                 notes(best, forecast, pour, noRatio),
                 noRatio,
@@ -149,6 +151,10 @@ final class PlateConsultation implements Consultation {
 
     @Override
     public Curves curves() {
+        return curves(curveShares());
+    }
+
+    private List<Double> curveShares() {
         List<Double> percents = new ArrayList<>();
         for (double[] stretch : aim.parting().pairs().isEmpty() ? CURVE_STEPS : CURVE_STEPS_APART) {
             for (int step = 0; stretch[0] + step * stretch[1] < stretch[2] - 1e-9; step++) {
@@ -156,7 +162,7 @@ final class PlateConsultation implements Consultation {
             }
         }
         percents.add(100.0);
-        return curves(percents);
+        return percents;
     }
 
     /** The same at any shares [% v/v]. */

@@ -2,6 +2,7 @@ package midplate.advice;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import midplate.inference.Outlook;
 import midplate.inference.PairModel;
 import midplate.inference.PossibleSamples;
@@ -19,7 +20,9 @@ final class RatioSearch {
     private static final double AS_GOOD = 0.02;
     private static final double KEPT = 0.9;
     private static final double HOPELESS = 0.02;
-    private static final double FAVOURITE_RF = 0.4;
+    /** Where one spot alone should come nearest [1]. */
+    static final double FAVOURITE_RF = 0.4;
+
     private static final double FINE_TO = 10;
     private static final double FINE = 0.25;
     private static final double COARSE = 0.5;
@@ -66,20 +69,53 @@ final class RatioSearch {
                 .toList();
     }
 
-    /** The best of the mixtures that are poured in practice and that the glassware can measure. */
-    Ratio pourable(Glassware glassware) {
+    /** Of the mixtures that are poured in practice those that this glassware can measure and that come near the best. */
+    private List<Ratio> pourables(Glassware glassware) {
         PairModel model = outlook.knowledge().model();
-        double first = promising.get(0);
-        double last = promising.get(promising.size() - 1);
-        List<Ratio> ratios = measurable(first, last, glassware);
-        if (ratios.isEmpty()) {
-            ratios = measurable(model.lowestPercent(), model.highestPercent(), glassware);
-        }
-        Found found = best(ratios.stream().map(Ratio::percentStrong).toList());
+        List<Ratio> ratios = measurable(promising.get(0), promising.get(promising.size() - 1), glassware);
+        return ratios.isEmpty() ? measurable(model.lowestPercent(), model.highestPercent(), glassware) : ratios;
+    }
+
+    private static Ratio at(double percent, List<Ratio> ratios) {
         return ratios.stream()
-                .filter(ratio -> ratio.percentStrong() == found.percent())
+                .filter(ratio -> ratio.percentStrong() == percent)
                 .findFirst()
                 .orElseThrow();
+    }
+
+    /** The best of the mixtures that are poured in practice and that the glassware can measure. */
+    Ratio pourable(Glassware glassware) {
+        List<Ratio> ratios = pourables(glassware);
+        return at(best(shares(ratios)).percent(), ratios);
+    }
+
+    /** Of the same mixtures the one with the greatest chance, whatever it parts. */
+    Ratio likeliestPourable(Glassware glassware) {
+        List<Ratio> ratios = pourables(glassware);
+        return at(likeliestOf(shares(ratios)).percent(), ratios);
+    }
+
+    private static List<Double> shares(List<Ratio> ratios) {
+        return ratios.stream().map(Ratio::percentStrong).toList();
+    }
+
+    /** The greatest chance at given shares, of those that come near it; empty where none does. */
+    Optional<Found> likeliest(List<Double> percents) {
+        double first = promising.get(0);
+        double last = promising.get(promising.size() - 1);
+        List<Double> near = percents.stream()
+                .filter(percent -> percent >= first && percent <= last)
+                .toList();
+        return near.isEmpty() ? Optional.empty() : Optional.of(likeliestOf(near));
+    }
+
+    private Found likeliestOf(List<Double> percents) {
+        Found likeliest = new Found(percents.get(0), aim.chance(percents.get(0)));
+        for (double percent : percents) {
+            double chance = aim.chance(percent, likeliest.chance());
+            likeliest = chance > likeliest.chance() ? new Found(percent, chance) : likeliest;
+        }
+        return likeliest;
     }
 
     /**
@@ -170,12 +206,24 @@ final class RatioSearch {
     }
 
     private double worth(double percent, double most) {
-        if (most < HOPELESS) {
-            return aim.expected(percent);
-        }
+        return isHopeless(most) ? aim.expected(percent) : placing(percent);
+    }
+
+    /** Whether a chance is so small that it decides nothing. */
+    static boolean isHopeless(double chance) {
+        return chance < HOPELESS;
+    }
+
+    /** What decides among ratios of nearly the same chance, the more the better: how well the spots part, or lie, at a share. */
+    private double placing(double percent) {
         if (aim.spots().size() == 1) {
             return -Math.abs(outlook.rf(aim.spots().get(0), percent) - FAVOURITE_RF);
         }
+        return resolution(percent);
+    }
+
+    /** The smallest resolution between neighbours to expect at a share [1, relative]. */
+    double resolution(double percent) {
         return samples.smallestResolution(outlook.knowledge().model().strength(percent));
     }
 

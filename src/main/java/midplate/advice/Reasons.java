@@ -18,11 +18,9 @@ final class Reasons {
     /** Where the expected Rf differ by less than this share of the gap, nobody knows which spot is the upper one. */
     private static final double KNOWN_GAP = 0.5;
 
-    private static final double WORTH_SAYING = 0.01;
-
     private final Question question;
     private final Forecast forecast;
-    private final RatioSearch.Found best;
+    private final Optional<Message> bestChance;
     private final Knowledge knowledge;
     private final Goal goal;
     private final Suggestions suggestions;
@@ -31,14 +29,14 @@ final class Reasons {
             Question question,
             Forecast forecast,
             Goal goal,
-            RatioSearch.Found best,
+            Optional<Message> bestChance,
             Knowledge knowledge,
             Suggestions suggestions) {
         this.goal = goal;
         this.suggestions = suggestions;
         this.question = question;
         this.forecast = forecast;
-        this.best = best;
+        this.bestChance = bestChance;
         this.knowledge = knowledge;
     }
 
@@ -46,6 +44,12 @@ final class Reasons {
     List<Message> all(UsedRuns runs, double smallestGap, int compounds) {
         List<Message> reasons = new ArrayList<>();
         Optional<ApartChance> pair = likeliestTogether();
+        if (!isAnyRead(runs)) {
+            reasons.add(Message.of("advice.why-no-plate", "compounds", compounds));
+            pair.ifPresent(least -> reasons.add(apart("advice.why-apart", least)));
+            bestChance.ifPresent(reasons::add);
+            return reasons;
+        }
         if (pair.isPresent() && 1 - pair.get().chance() > missed(worst())) {
             reasons.add(apart("advice.why-apart-decides", pair.get()));
         } else {
@@ -54,15 +58,20 @@ final class Reasons {
         }
         if (!runs.own().isEmpty()) {
             reasons.add(step(runs.own().get(runs.own().size() - 1)));
-        } else if (runs.others().isEmpty()) {
-            reasons.add(Message.of("advice.why-no-plate", "compounds", compounds));
         } else {
             reasons.add(Message.of("advice.why-other-pair"));
         }
         Identities.of(knowledge).why().ifPresent(reasons::add);
         neighbours(smallestGap).ifPresent(reasons::add);
-        rounding().ifPresent(reasons::add);
+        bestChance.ifPresent(reasons::add);
         return reasons;
+    }
+
+    /** Whether any spot was read on a plate that counts; without one no spot decides anything. */
+    private static boolean isAnyRead(UsedRuns runs) {
+        return runs.all().stream()
+                .anyMatch(plate ->
+                        !plate.readings().isEmpty() || !plate.unlabelled().isEmpty());
     }
 
     /** The spot that most likely misses the window, and where. */
@@ -105,18 +114,12 @@ final class Reasons {
 
     /** What changing the ratio does to every spot, told as the change of k. */
     private Message step(PlateRun last) {
-        double s = 0;
-        for (int spot = 0; spot < knowledge.spots(); spot++) {
-            s += knowledge.meanS(spot) / knowledge.spots();
-        }
-        double change = s
-                * (knowledge.model().strength(forecast.percentStrong())
-                        - knowledge.model().strength(last.percent()));
-        if (Math.abs(change) < SAME_STRENGTH) {
+        double change = change(knowledge, last.percent(), forecast.percentStrong());
+        if (isSameStrength(knowledge, last.percent(), forecast.percentStrong())) {
             return Message.of(
                     "advice.why-same",
                     "percent",
-                    last.percent(),
+                    Digits.percent(last.percent()),
                     "strong",
                     question.strong().said());
         }
@@ -130,6 +133,20 @@ final class Reasons {
                 question.strong().said(),
                 "factor",
                 Digits.factor(Math.exp(Math.abs(change))));
+    }
+
+    /** By how much ln k of an average spot falls from one share of the strong solvent to another [ln units]. */
+    private static double change(Knowledge knowledge, double fromPercent, double toPercent) {
+        double s = 0;
+        for (int spot = 0; spot < knowledge.spots(); spot++) {
+            s += knowledge.meanS(spot) / knowledge.spots();
+        }
+        return s * (knowledge.model().strength(toPercent) - knowledge.model().strength(fromPercent));
+    }
+
+    /** Whether two shares of the strong solvent [% v/v] make the same eluent, as far as the spots can tell. */
+    static boolean isSameStrength(Knowledge knowledge, double onePercent, double otherPercent) {
+        return Math.abs(change(knowledge, onePercent, otherPercent)) < SAME_STRENGTH;
     }
 
     /** Of the pairs to be kept apart, the one that most likely is not. */
@@ -174,22 +191,6 @@ final class Reasons {
                 smallestGap < TOUCHING
                         ? suggestions.touching(lower, upper, smallestGap)
                         : Message.of("advice.why-gap", "lower", lower, "upper", upper, "gap", smallestGap));
-    }
-
-    /** What pouring a simple ratio costs. */
-    private Optional<Message> rounding() {
-        double cost = best.chance() - goal.chance();
-        if (cost < WORTH_SAYING) {
-            return Optional.empty();
-        }
-        return Optional.of(Message.of(
-                "advice.why-rounding",
-                "best",
-                Digits.percent(best.percent()),
-                "times",
-                times(best.chance()),
-                "cost",
-                times(cost)));
     }
 
     /** A chance as so many of 100, never 0 or 100 unless it is. */

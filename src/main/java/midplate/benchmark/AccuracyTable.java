@@ -1,12 +1,14 @@
 package midplate.benchmark;
 
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
-/** The results as a Markdown table, and its place in a document between two marks. */
+/** The results as Markdown tables, and their place in a document between two marks. */
 public final class AccuracyTable {
     /** The line above the table. */
     public static final String BEGIN = "<!-- accuracy:begin -->";
@@ -24,46 +26,53 @@ public final class AccuracyTable {
             new Column("after a spot at the front", "plates.possible.front.hit", Form.PERCENT),
             new Column("chance said less came true", "plates.all.said-less-came", Form.SIGNED));
 
-    private static final int FIFTHS = 5;
+    private static final List<Column> FIFTHS = List.of(
+            Column.chance("0–0.2", "plates.all.fifth-1.said", "plates.all.fifth-1.came"),
+            Column.chance("0.2–0.4", "plates.all.fifth-2.said", "plates.all.fifth-2.came"),
+            Column.chance("0.4–0.6", "plates.all.fifth-3.said", "plates.all.fifth-3.came"),
+            Column.chance("0.6–0.8", "plates.all.fifth-4.said", "plates.all.fifth-4.came"),
+            Column.chance("0.8–1", "plates.all.fifth-5.said", "plates.all.fifth-5.came"));
+
+    private static final String GUESSES = "unlabelled.guess.right";
+    private static final List<Column> UNLABELLED = List.of(
+            Column.chance("mean probability said → guesses right", "unlabelled.guess.said", GUESSES),
+            Column.chance("every compound apart", "unlabelled.guess.apart.said", "unlabelled.guess.apart.right"),
+            Column.chance("said 0.8–1", "unlabelled.guess.fifth-5.said", "unlabelled.guess.fifth-5.came"),
+            new Column("error, second plate labelled", "unlabelled.error.second-labelled", Form.RF),
+            new Column("error, second plate unlabelled", "unlabelled.error.second-unlabelled", Form.RF),
+            new Column("error, first plate alone", "unlabelled.error.first-alone", Form.RF),
+            new Column("chance said less came true", "unlabelled.plates.said-less-came", Form.SIGNED));
 
     private AccuracyTable() {}
 
-    /** Two tables, a contender a row, each figure with its standard error: accuracy, and chances said and come true. */
+    /**
+     * Two tables, a contender a row, each figure with its standard error: accuracy, and chances said and come true. A third
+     * one for a second plate without labels, with the contenders that were asked about it, unless there are none.
+     */
     public static String of(Accuracy accuracy) {
-        return accuracy(accuracy) + "\n" + chances(accuracy);
+        String tables = table("model", COLUMNS, accuracy.contenders()) + "\n"
+                + table("model: mean chance said → share come true", FIFTHS, accuracy.contenders());
+        Map<String, Map<String, Figure>> matching = new LinkedHashMap<>(accuracy.contenders());
+        matching.values().removeIf(figures -> !figures.containsKey(GUESSES));
+        return matching.isEmpty()
+                ? tables
+                : tables + "\n" + table("model: second plate without labels", UNLABELLED, matching);
     }
 
-    private static String accuracy(Accuracy accuracy) {
-        String head = "| model | " + COLUMNS.stream().map(Column::head).collect(Collectors.joining(" | ")) + " |\n";
-        String rule = "| --- |" + " ---: |".repeat(COLUMNS.size()) + "\n";
-        String rows = accuracy.contenders().entrySet().stream()
-                .map(contender -> row(contender.getKey(), contender.getValue()))
+    private static String table(String corner, List<Column> columns, Map<String, Map<String, Figure>> contenders) {
+        String heads = columns.stream().map(Column::head).collect(Collectors.joining(" | "));
+        String head = "| " + corner + " | " + heads + " |\n";
+        String rule = "| --- |" + " ---: |".repeat(columns.size()) + "\n";
+        String rows = contenders.entrySet().stream()
+                .map(contender -> row(contender.getKey(), columns, contender.getValue()))
                 .collect(Collectors.joining());
         return head + rule + rows;
     }
 
-    private static String row(String name, Map<String, Figure> figures) {
-        return COLUMNS.stream()
-                .map(column -> column.form().text(figures.get(column.figure())))
+    private static String row(String name, List<Column> columns, Map<String, Figure> figures) {
+        return columns.stream()
+                .map(column -> column.text(figures))
                 .collect(Collectors.joining(" | ", "| " + name + " | ", " |\n"));
-    }
-
-    /** By fifth of the chance said: its mean there, and the share that came true. */
-    private static String chances(Accuracy accuracy) {
-        StringBuilder table = new StringBuilder(
-                "| model: mean chance said → share come true | 0–0.2 | 0.2–0.4 | 0.4–0.6 | 0.6–0.8 | 0.8–1 |\n");
-        table.append("| --- |").append(" ---: |".repeat(FIFTHS)).append("\n");
-        accuracy.contenders().forEach((name, figures) -> {
-            table.append("| ").append(name).append(" |");
-            for (int fifth = 1; fifth <= FIFTHS; fifth++) {
-                String prefix = "plates.all.fifth-" + fifth + ".";
-                String said = Form.SAID.text(figures.get(prefix + "said"));
-                String came = Form.CAME.text(figures.get(prefix + "came"));
-                table.append(" ").append(said).append(" → ").append(came).append(" |");
-            }
-            table.append("\n");
-        });
-        return table.toString();
     }
 
     /**
@@ -95,7 +104,21 @@ public final class AccuracyTable {
         return at;
     }
 
-    private record Column(String head, String figure, Form form) {}
+    private record Column(String head, String figure, Form form, Optional<String> said) {
+        Column(String head, String figure, Form form) {
+            this(head, figure, form, Optional.empty());
+        }
+
+        static Column chance(String head, String said, String came) {
+            return new Column(head, came, Form.CAME, Optional.of(said));
+        }
+
+        String text(Map<String, Figure> figures) {
+            String before =
+                    said.map(name -> Form.SAID.text(figures.get(name)) + " → ").orElse("");
+            return before + form.text(figures.get(figure));
+        }
+    }
 
     private enum Form {
         RF("%.3f ± %.3f", 1),

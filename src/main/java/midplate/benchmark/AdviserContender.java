@@ -6,8 +6,13 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import midplate.advice.Advice;
 import midplate.advice.Adviser;
+import midplate.advice.Consultation;
+import midplate.advice.Forecast;
 import midplate.advice.Glassware;
 import midplate.advice.Question;
 import midplate.advice.Window;
@@ -16,25 +21,37 @@ import midplate.chemistry.Sorbent;
 import midplate.inference.OpenMeasurements;
 import midplate.inference.PairCalibration;
 import midplate.inference.PairName;
+import midplate.inference.SpotGuess;
 import midplate.plate.Eluent;
 import midplate.plate.Reading;
 import midplate.plate.Run;
 import midplate.plate.Setting;
+import midplate.plate.UnlabelledLane;
+import midplate.plate.UnlabelledSpot;
 
 /** The program itself, asked as a user asks it, in the setting of the automated laboratory. */
 final class AdviserContender implements Contender {
     private final String name;
     private final SolventCatalogue catalogue;
     private final Adviser adviser;
+    private final UnlabelledSpots unlabelled;
 
-    private AdviserContender(String name, SolventCatalogue catalogue, Adviser adviser) {
+    /** Whether it is asked about plates without labels, which takes its time. */
+    enum UnlabelledSpots {
+        ASKED,
+        LEFT_OUT
+    }
+
+    private AdviserContender(String name, SolventCatalogue catalogue, Adviser adviser, UnlabelledSpots unlabelled) {
         this.name = name;
         this.catalogue = catalogue;
         this.adviser = adviser;
+        this.unlabelled = unlabelled;
     }
 
     /** Fits the curves to the training folds. */
-    static ContenderFactory factory(String name, SolventCatalogue catalogue, PairCalibration.Areas areas) {
+    static ContenderFactory factory(
+            String name, SolventCatalogue catalogue, PairCalibration.Areas areas, UnlabelledSpots unlabelled) {
         return new ContenderFactory() {
             @Override
             public String name() {
@@ -46,7 +63,8 @@ final class AdviserContender implements Contender {
                 return new AdviserContender(
                         name,
                         catalogue,
-                        Adviser.of(catalogue, PairCalibration.fit(training, catalogue, "benchmark FOLDER", areas)));
+                        Adviser.of(catalogue, PairCalibration.fit(training, catalogue, "benchmark FOLDER", areas)),
+                        unlabelled);
             }
         };
     }
@@ -71,14 +89,68 @@ final class AdviserContender implements Contender {
     @Override
     public Choice choose(List<List<TrialReading>> spots) {
         Advice advice = adviser.advise(question(PairName.HEXANE_ETHYL_ACETATE, spots));
+        return choice(advice);
+    }
+
+    private static Choice choice(Advice advice) {
         return new Choice(advice.ratio().percentStrong(), advice.forecast().chance());
     }
 
+    @Override
+    public Optional<Matched> match(HalfLabelled plates, double[] percents) {
+        if (unlabelled == UnlabelledSpots.LEFT_OUT) {
+            return Optional.empty();
+        }
+        PairName pair = PairName.HEXANE_ETHYL_ACETATE;
+        Consultation consultation = adviser.consult(question(
+                pair,
+                plates.labelled().stream().map(List::of).toList(),
+                List.of(unlabelled(pair, plates.percent(), plates.seen()))));
+        List<Matched.Which> guesses = consultation.whichIsWhich().stream()
+                .map(SpotGuess::guess)
+                .map(AdviserContender::which)
+                .toList();
+        List<Forecast> forecasts =
+                consultation.at(Arrays.stream(percents).boxed().toList());
+        List<List<Double>> rfs = IntStream.range(0, plates.labelled().size())
+                .mapToObj(spot -> forecasts.stream()
+                        .map(forecast -> forecast.spots().get(spot).rf())
+                        .toList())
+                .toList();
+        return Optional.of(new Matched(guesses, rfs, choice(consultation.advice())));
+    }
+
+    private Run unlabelled(PairName pair, double percent, List<Double> seen) {
+        List<UnlabelledSpot> spots = new ArrayList<>();
+        for (int i = 0; i < seen.size(); i++) {
+            spots.add(new UnlabelledSpot(i, Reading.of(seen.get(i))));
+        }
+        return new Run(eluent(pair, percent), Map.of(), List.of(new UnlabelledLane(1, Set.of(), spots)), Set.of());
+    }
+
+    private static Matched.Which which(SpotGuess.Possibility guess) {
+        return new Matched.Which(
+                guess.spots().stream().map(AdviserContender::place).collect(Collectors.toSet()),
+                Math.min(1, guess.probability()));
+    }
+
+    private static String name(int place) {
+        return Integer.toString(place + 1);
+    }
+
+    private static int place(String name) {
+        return Integer.parseInt(name) - 1;
+    }
+
     private Question question(PairName pair, List<List<TrialReading>> spots) {
+        return question(pair, spots, List.of());
+    }
+
+    private Question question(PairName pair, List<List<TrialReading>> spots, List<Run> further) {
         List<String> names = new ArrayList<>();
         Map<TrialPlate, Map<String, Reading>> plates = new LinkedHashMap<>();
         for (int i = 0; i < spots.size(); i++) {
-            String spot = Integer.toString(i + 1);
+            String spot = name(i);
             names.add(spot);
             for (TrialReading trial : spots.get(i)) {
                 plates.computeIfAbsent(new TrialPlate(trial.pair(), trial.percent()), key -> new LinkedHashMap<>())
@@ -86,13 +158,8 @@ final class AdviserContender implements Contender {
             }
         }
         List<Run> runs = new ArrayList<>();
-        plates.forEach((plate, readings) -> runs.add(new Run(
-                Eluent.of(
-                        Sorbent.SILICA,
-                        catalogue.solvent(plate.pair().weak()),
-                        catalogue.solvent(plate.pair().strong()),
-                        plate.percent()),
-                readings)));
+        plates.forEach((plate, readings) -> runs.add(new Run(eluent(plate.pair(), plate.percent()), readings)));
+        runs.addAll(further);
         return new Question(
                 Sorbent.SILICA,
                 catalogue.solvent(pair.weak()),
@@ -103,6 +170,10 @@ final class AdviserContender implements Contender {
                 Window.USUAL,
                 Setting.AUTOMATED,
                 Glassware.AUTOMATED);
+    }
+
+    private Eluent eluent(PairName pair, double percent) {
+        return Eluent.of(Sorbent.SILICA, catalogue.solvent(pair.weak()), catalogue.solvent(pair.strong()), percent);
     }
 
     private record TrialPlate(PairName pair, double percent) {}

@@ -18,6 +18,9 @@ import midplate.inference.OpenMeasurements;
  * digit, whatever the number of threads.
  */
 public final class Benchmark {
+    /** So far from the seeds of the other draws that no fold shares one. */
+    private static final int UNLABELLED_SEED = 1_001;
+
     private final OpenMeasurements measurements;
     private final List<ContenderFactory> factories;
     private final Plan plan;
@@ -82,9 +85,15 @@ public final class Benchmark {
         OpenMeasurements asked = measurements.select(fold, Fold.Part.INSIDE);
         List<RatioTask> ratios = RatioTasks.of(asked);
         List<PlateTask> plates = PlateTasks.of(asked, plan.setsPerFold(), plan.seed() + 1 + fold.index());
+        List<UnlabelledTask> unlabelled =
+                UnlabelledTasks.of(asked, plan.unlabelledPerFold(), plan.seed() + UNLABELLED_SEED + fold.index());
         Map<String, Samples> results = new LinkedHashMap<>();
         for (ContenderFactory factory : factories) {
-            results.put(factory.name(), ask(new Remembering(factory.trainedOn(training)), ratios, plates));
+            Contender contender = new Remembering(factory.trainedOn(training));
+            Samples samples = ask(contender, ratios, plates);
+            UnlabelledMarks marks = new UnlabelledMarks(samples);
+            unlabelled.forEach(task -> marks.mark(task, contender));
+            results.put(factory.name(), samples);
         }
         return results;
     }
@@ -109,6 +118,7 @@ public final class Benchmark {
         setting.put("structuresLeftOut", measurements.contradictions().size());
         setting.put("folds", plan.folds());
         setting.put("setsPerFold", plan.setsPerFold());
+        setting.put("unlabelledPerFold", plan.unlabelledPerFold());
         setting.put("resamples", plan.resamples());
         setting.put("seed", plan.seed());
         return setting;

@@ -28,7 +28,11 @@ public final class BenchmarkCommand implements Callable<Integer> {
     @SuppressWarnings("NullAway.Init") // picocli requires it
     private Path folder;
 
-    @Option(names = "--sets", paramLabel = "N", description = "Samples drawn in each fold; default ${DEFAULT-VALUE}.")
+    @Option(
+            names = "--sets",
+            paramLabel = "N",
+            description =
+                    "Samples drawn in each fold; default ${DEFAULT-VALUE}. A tenth as many get a plate without labels.")
     private int sets = Plan.FULL.setsPerFold();
 
     @Option(names = "--out", paramLabel = "FILE", description = "Write the results to this file, as JSON.")
@@ -37,7 +41,7 @@ public final class BenchmarkCommand implements Callable<Integer> {
     @Option(
             names = "--readme",
             paramLabel = "FILE",
-            description = "Put the table between the marks " + AccuracyTable.BEGIN + " and " + AccuracyTable.END
+            description = "Put the tables between the marks " + AccuracyTable.BEGIN + " and " + AccuracyTable.END
                     + " of this document.")
     private @Nullable Path readme;
 

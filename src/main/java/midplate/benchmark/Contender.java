@@ -1,6 +1,7 @@
 package midplate.benchmark;
 
 import java.util.List;
+import java.util.Optional;
 import midplate.inference.PairName;
 
 /** A model under test: told trials, it foretells spots and advises a ratio. The same question gets the same answer. */
@@ -33,4 +34,15 @@ public interface Contender {
      * @param spots what was read of each spot on one trial plate, spots in an order that says nothing
      */
     Choice choose(List<List<TrialReading>> spots);
+
+    /**
+     * Which compound is which on a second plate without labels, and what comes next; nothing from a model that knows no
+     * unlabelled spots, as the published laws.
+     *
+     * @param plates what is told of the two plates
+     * @param percents at which each compound is to be foretold [% v/v of ethyl acetate]
+     */
+    default Optional<Matched> match(HalfLabelled plates, double[] percents) {
+        return Optional.empty();
+    }
 }

@@ -2,6 +2,7 @@ package midplate.benchmark;
 
 import java.util.ArrayList;
 import java.util.List;
+import midplate.benchmark.AdviserContender.UnlabelledSpots;
 import midplate.catalogue.SolventCatalogue;
 import midplate.inference.PairCalibration;
 
@@ -12,8 +13,9 @@ final class Contenders {
     static List<ContenderFactory> all() {
         SolventCatalogue catalogue = SolventCatalogue.builtIn();
         List<ContenderFactory> all = new ArrayList<>();
-        all.add(AdviserContender.factory("Midplate", catalogue, PairCalibration.Areas.OWN));
-        all.add(AdviserContender.factory("Measured curve, one slope", catalogue, PairCalibration.Areas.ALIKE));
+        all.add(AdviserContender.factory("Midplate", catalogue, PairCalibration.Areas.OWN, UnlabelledSpots.ASKED));
+        all.add(AdviserContender.factory(
+                "Measured curve, one slope", catalogue, PairCalibration.Areas.ALIKE, UnlabelledSpots.LEFT_OUT));
         all.addAll(Peers.uncalibrated(catalogue));
         return all;
     }

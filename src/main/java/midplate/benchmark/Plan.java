@@ -4,13 +4,15 @@ package midplate.benchmark;
  * How much is asked.
  *
  * @param folds parts that the structures are split into, 2 to 20
- * @param setsPerFold sets of spots drawn in each fold, 0 to 1 000 000
+ * @param setsPerFold sets of spots drawn in each fold, 0 to 1 000 000; a tenth as many with unlabelled spots
  * @param resamples resamples of the compounds for the standard errors, 2 to 10 000
  * @param seed of everything drawn
  * @param threads folds asked about at once, 1 to 64; says nothing about the result
  */
 public record Plan(int folds, int setsPerFold, int resamples, long seed, int threads) {
-    /** Five folds, 20 000 sets, 400 resamples, two folds at once: what the table of the README is made with. */
+    private static final int SETS_FOR_ONE_UNLABELLED = 10;
+
+    /** Five folds, 20 000 sets, 2 000 with unlabelled spots, 400 resamples, two folds at once: what the table of the README is made with. */
     public static final Plan FULL = new Plan(5, 4_000, 400, 20_261_125, 2);
 
     /** Refuses numbers outside their ranges. */
@@ -19,6 +21,11 @@ public record Plan(int folds, int setsPerFold, int resamples, long seed, int thr
         require("setsPerFold", setsPerFold, 0, 1_000_000);
         require("resamples", resamples, 2, 10_000);
         require("threads", threads, 1, 64);
+    }
+
+    /** Samples with a plate without labels drawn in each fold. */
+    public int unlabelledPerFold() {
+        return setsPerFold / SETS_FOR_ONE_UNLABELLED;
     }
 
     private static void require(String name, int came, int low, int high) {

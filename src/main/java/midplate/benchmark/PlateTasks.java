@@ -8,7 +8,9 @@ import midplate.inference.PairName;
 
 /** Draws samples and trial plates, the same for every contender. */
 final class PlateTasks {
-    private static final double[] TRIAL_PERCENTS = {2, 5, 10, 20, 33.3, 50, 75, 100};
+    /** Ethyl acetate of the trial plates [% v/v]. */
+    static final double[] TRIAL_PERCENTS = {2, 5, 10, 20, 33.3, 50, 75, 100};
+
     private static final int MOST_SPOTS = 3;
 
     private PlateTasks() {}
@@ -30,7 +32,8 @@ final class PlateTasks {
         return List.copyOf(tasks);
     }
 
-    private static List<TrueCurve> draw(List<TrueCurve> pool, int count, SplittableRandom random) {
+    /** So many different compounds. */
+    static List<TrueCurve> draw(List<TrueCurve> pool, int count, SplittableRandom random) {
         List<TrueCurve> drawn = new ArrayList<>();
         while (drawn.size() < count) {
             TrueCurve next = pool.get(random.nextInt(pool.size()));

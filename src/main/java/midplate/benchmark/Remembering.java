@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import midplate.inference.PairName;
 
 /** A contender that is asked each question once and gives the same answer when it comes again. For one thread. */
@@ -36,6 +37,12 @@ final class Remembering implements Contender {
     @Override
     public Choice choose(List<List<TrialReading>> spots) {
         return choices.computeIfAbsent(spots, asked::choose);
+    }
+
+    /** Two plates of one sample hardly ever come again: not remembered. */
+    @Override
+    public Optional<Matched> match(HalfLabelled plates, double[] percents) {
+        return asked.match(plates, percents);
     }
 
     private record Question(PairName pair, List<TrialReading> trials, List<Double> percents) {}

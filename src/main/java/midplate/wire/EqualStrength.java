@@ -16,6 +16,7 @@ import midplate.chemistry.EluentComponent;
 import midplate.chemistry.EluentStrength;
 import midplate.chemistry.Solvent;
 import midplate.chemistry.Sorbent;
+import midplate.words.Digits;
 import midplate.words.Message;
 import midplate.words.Refusal;
 import midplate.words.Texts;
@@ -113,7 +114,7 @@ final class EqualStrength {
                     "note.equally-strong",
                     series,
                     "percent",
-                    percent,
+                    Digits.aboutPercent(percent),
                     "weak",
                     to.weak().said(),
                     "strong",

@@ -62,6 +62,20 @@ class OriginIT extends OnPage {
     }
 
     @Test
+    void whichSpotIsWhichTellsHowManyGuessesWereRightAndItsError() {
+        Page page = openExample(ColorScheme.LIGHT);
+        String right = (String) page.evaluate("""
+                async () => {
+                  const { contenders } = await (await fetch("/api/accuracy")).json();
+                  const right = contenders["Midplate"]["unlabelled.guess.right"];
+                  return `${(100 * right.value).toFixed(0)} \u00b1 ${(100 * right.standardError).toFixed(0)} of 100`;
+                }""");
+        ask(page, "which");
+        String told = page.textContent("#origin");
+        assertTrue(told.contains(right + " guesses were right"), right + " in " + told);
+    }
+
+    @Test
     void everyWorkNamedIsAmongThePublishedSources() {
         Page page = openExample(ColorScheme.LIGHT);
         Object unknown = page.evaluate("""

@@ -1,9 +1,11 @@
 package midplate.web;
 
+import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import com.microsoft.playwright.Keyboard;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.WaitForSelectorState;
@@ -48,12 +50,12 @@ class SheetIT extends OnPage {
         page.fill("#eluent-p1", "9 : 1");
         page.fill("#spot-s1", "ester");
         page.click("#add-spot");
-        page.locator("#window-choice").selectOption("0.2 0.35");
+        page.locator("#window-choice").selectOption("column");
         page.locator("#setting").selectOption("class");
         page.click("#undo");
         assertEquals("bench", value(page, "setting"));
         page.click("#undo");
-        assertEquals("0.2 0.8", value(page, "window-choice"));
+        assertEquals("usual", value(page, "window-choice"));
         page.click("#undo");
         assertEquals(0, page.locator("#spot-s2").count());
         page.click("#undo");
@@ -68,7 +70,7 @@ class SheetIT extends OnPage {
         assertTrue(page.locator("#redo").isDisabled());
         assertEquals("ester", value(page, "spot-s1"));
         assertEquals("class", value(page, "setting"));
-        assertEquals("0.2 0.35", value(page, "window-choice"));
+        assertEquals("column", value(page, "window-choice"));
     }
 
     @Test
@@ -114,14 +116,85 @@ class SheetIT extends OnPage {
         other.navigate(server.address());
         ready(other);
         one.fill("#spot-s1", "from the first");
-        other.waitForFunction("document.getElementById('spot-s1').value === 'from the first'");
+        assertThat(other.locator("#spot-s1")).hasValue("from the first");
         other.fill("#eluent-p1", "7 : 3");
-        one.waitForFunction("document.getElementById('eluent-p1').value === '7 : 3'");
+        assertThat(one.locator("#eluent-p1")).hasValue("7 : 3");
         assertEquals("from the first", value(one, "spot-s1"));
         one.reload();
         ready(one);
         assertEquals("from the first", value(one, "spot-s1"));
         assertEquals("7 : 3", value(one, "eluent-p1"));
+    }
+
+    @Test
+    void whatIsTypedLetterByLetterInOneWindowStaysWholeWhileAnotherLooksOn() {
+        Page one = openEmpty();
+        Page other = another();
+        other.navigate(server.address());
+        ready(other);
+        one.focus("#spot-s1");
+        one.keyboard().press("Control+a");
+        one.keyboard().type("benzophenone, long name", new Keyboard.TypeOptions().setDelay(15));
+        assertThat(other.locator("#spot-s1")).hasValue("benzophenone, long name");
+        assertEquals("benzophenone, long name", value(one, "spot-s1"));
+        other.click("#undo");
+        assertEquals("A", value(other, "spot-s1"), "what came from the other window is one step");
+    }
+
+    @Test
+    void aFoldThatWasClosedStaysClosedAndOneWithAFaultOpens() {
+        Page page = open();
+        answered(page);
+        page.click("#wanted > summary");
+        page.fill("#spot-s1", "ester");
+        answered(page);
+        assertFalse(page.isVisible("#amount"));
+        page.fill("#spot-s1", "");
+        page.waitForSelector("#spot-s1-fault");
+        page.fill("#spot-s1", "A");
+        answered(page);
+        page.evaluate("document.getElementById('amount').value = 'x';"
+                + "document.getElementById('amount').dispatchEvent(new Event('input', {bubbles: true}))");
+        page.waitForSelector("#amount-fault");
+        assertTrue(page.isVisible("#amount-fault"), "unfolded");
+    }
+
+    @Test
+    void limitsOfOnesOwnStayOpenWhateverIsTyped() {
+        Page page = open();
+        page.selectOption("#window-choice", "own");
+        page.fill("#window-high", "0.35");
+        page.fill("#window-high", "0.8");
+        assertTrue(page.isVisible("#window-high"), "the usual limits typed by hand are one's own, too");
+        assertEquals("own", value(page, "window-choice"));
+    }
+
+    @Test
+    void aSpotThatHasNoPlaceYetCountsForNothing() {
+        Page page = openEmpty();
+        page.keyboard().type("4:1");
+        answered(page);
+        String before = page.textContent("#said");
+        page.click("#add-l1");
+        answered(page);
+        assertEquals(before, page.textContent("#said"));
+        page.keyboard().type("13");
+        page.keyboard().press("Enter");
+        answered(page);
+        assertFalse(before.equals(page.textContent("#said")));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"4 : 1", "4:1", "4/1", "4 + 1", "20 %", "20", "20,0"})
+    void aRatioIsReadAsPeopleWriteIt(String typed) {
+        Page page = open();
+        page.fill("#eluent-p1", typed);
+        answered(page);
+        assertEquals(0, page.locator(".fault").count());
+        assertTrue(page.textContent("#card").contains("A at Rf 0.07"), page.textContent("#card-runs"));
+        Object percent = page.evaluate(
+                "() => import('./numbers.js').then(numbers => numbers.percentStrong(document.getElementById('eluent-p1').value))");
+        assertEquals(20.0, ((Number) percent).doubleValue(), 1e-9);
     }
 
     @Test
@@ -264,11 +337,11 @@ class SheetIT extends OnPage {
         Page page = open();
         answered(page);
         String usual = page.textContent("#ratio");
-        page.locator("#window-choice").selectOption("0.2 0.35");
+        page.locator("#window-choice").selectOption("column");
         answered(page);
         assertFalse(usual.equals(page.textContent("#ratio")));
         assertTrue(page.textContent("#chance").contains("0.35"), page.textContent("#chance"));
-        page.locator("#window-choice").selectOption("0.2 0.8");
+        page.locator("#window-choice").selectOption("usual");
         page.locator("#apart").selectOption("s1 s2");
         answered(page);
         assertTrue(page.textContent("#chance").contains("apart"), page.textContent("#chance"));

@@ -109,7 +109,7 @@ class ViewsIT extends OnPage {
         Page page = open();
         answered(page);
         page.selectOption("#language", "de");
-        page.waitForFunction("document.documentElement.lang === 'de'");
+        page.waitForSelector("html[lang=de]");
         answered(page);
         Set<String> seen = new TreeSet<>();
         unfold(page);

@@ -132,13 +132,17 @@ class ApartTest {
     @Test
     void aLastPlateThatLeavesThePairTogetherDoesNotWorkAlready() {
         Asking near = Asking.acetate().spots("A", "B").run(20, Map.of("A", 0.4, "B", 0.46));
-        assertTrue(Asking.codes(near.advice().notes()).contains("last-plate-works"));
-        assertTrue(!Asking.codes(near.apart("A", "B").advice().notes()).contains("last-plate-works"));
+        assertTrue(saysThatTheLastPlateWorks(near));
+        assertTrue(!saysThatTheLastPlateWorks(near.apart("A", "B")));
         Asking far = Asking.acetate()
                 .spots("A", "B")
                 .run(20, Map.of("A", 0.3, "B", 0.5))
                 .apart("A", "B");
-        assertTrue(Asking.codes(far.advice().notes()).contains("last-plate-works"));
+        assertTrue(saysThatTheLastPlateWorks(far));
+    }
+
+    private static boolean saysThatTheLastPlateWorks(Asking asking) {
+        return Asking.codes(asking.advice().notes()).stream().anyMatch(code -> code.startsWith("last-plate-"));
     }
 
     // Own algebra: near Rf 0.3 a second development makes 0.06 · 2 · 0.7 = 0.084 of a difference of 0.06, a third one

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import midplate.catalogue.SolventCatalogue;
@@ -14,6 +15,8 @@ import midplate.plate.Eluent;
 import midplate.plate.Reading;
 import midplate.plate.Run;
 import midplate.plate.Setting;
+import midplate.plate.UnlabelledLane;
+import midplate.plate.UnlabelledSpot;
 import midplate.words.Message;
 
 /** Puts a question together, with the usual answers where a test says nothing; all readings are invented. */
@@ -105,6 +108,19 @@ final class Asking {
 
     Asking read(double percent, String spot, Reading reading) {
         return plate(new Eluent(sorbent, weak, strong, percent, Optional.empty()), Map.of(spot, reading));
+    }
+
+    /** A plate in the pair asked about with spots of one lane that nobody named. */
+    Asking unlabelled(double percent, Set<String> notSeen, double... rf) {
+        List<UnlabelledSpot> seen = IntStream.range(0, rf.length)
+                .mapToObj(i -> new UnlabelledSpot(i, Reading.of(rf[i])))
+                .toList();
+        runs.add(new Run(
+                new Eluent(sorbent, weak, strong, percent, Optional.empty()),
+                Map.of(),
+                List.of(new UnlabelledLane(1, Set.of(), seen)),
+                notSeen));
+        return this;
     }
 
     private Asking plate(Eluent eluent, Map<String, Reading> readings) {

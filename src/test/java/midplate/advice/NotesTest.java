@@ -32,6 +32,15 @@ class NotesTest {
                 percent, (double) Asking.find(advice.notes(), "demixing").args().get("percent"), 0.05, "to a decimal");
     }
 
+    // Own arithmetic: 20 : 1 is 4.7619… %.
+    @Test
+    void theShareThatDemixesHasOneDecimal() {
+        Advice advice = Asking.acetate().run(8, Map.of("A", 0.55)).advice();
+        assertTrue(advice.forecast().percentStrong() % 1 > 0, advice.ratio().toString());
+        double said = (double) Asking.find(advice.notes(), "demixing").args().get("percent");
+        assertEquals(said, Math.round(10 * said) / 10.0);
+    }
+
     @Test
     void moreOfItOrNoneOrAPairWithoutAlkaneDoesNot() {
         Asking more = Asking.acetate().run(10, Map.of("A", 0.35));

@@ -4,7 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import midplate.plate.Setting;
 import midplate.words.Message;
 import org.junit.jupiter.api.DisplayName;
@@ -69,6 +71,13 @@ class ReasonsTest {
         assertTrue((double) step.args().get("factor") > 1);
     }
 
+    // Own arithmetic: 2 : 1 is 33.333… %.
+    @Test
+    void noPercentageHasMoreThanADecimal() {
+        Asking asking = Asking.acetate().run(100 / 3.0, Map.of("A", 0.4)).run(100 / 3.0, Map.of("A", 0.4));
+        assertEquals(33.3, Asking.find(asking.advice().why(), "why-same").args().get("percent"));
+    }
+
     @Test
     void aGoodPlateIsRunAgain() {
         Asking asking = Asking.acetate().run(20, Map.of("A", 0.4)).run(20, Map.of("A", 0.4));
@@ -79,8 +88,24 @@ class ReasonsTest {
     @Test
     void withoutAPlateTheFirstEluentIsExplained() {
         Advice advice = Asking.acetate().advice();
-        Message reason = Asking.find(advice.why(), "why-no-plate");
+        Message reason = advice.why().get(0);
+        assertEquals("why-no-plate", reason.code(), "the first thing said");
         assertEquals(175, reason.args().get("compounds"), "series fitted, as the packed file says");
+    }
+
+    @Test
+    void withoutAReadingNoSpotDecides() {
+        for (Asking asking : List.of(
+                Asking.acetate().spots("A", "B", "C").apart("A", "B"),
+                Asking.acetate().spots("A", "B").run(20, Map.of()))) {
+            List<Message> why = asking.advice().why();
+            assertEquals("why-no-plate", why.get(0).code());
+            assertTrue(why.stream().noneMatch(message -> message.args().containsKey("edge")), why.toString());
+            assertFalse(Asking.codes(why).contains("why-apart-decides"), why.toString());
+        }
+        assertFalse(Asking.codes(
+                        Asking.acetate().unlabelled(20, Set.of(), 0.3).advice().why())
+                .contains("why-no-plate"));
     }
 
     @Test

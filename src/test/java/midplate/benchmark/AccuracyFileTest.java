@@ -66,6 +66,26 @@ class AccuracyFileTest {
     }
 
     @Test
+    void aThirdTableIsForThoseThatWereAskedAboutUnlabelledSpots() {
+        Map<String, Map<String, Figure>> contenders =
+                new LinkedHashMap<>(accuracy().contenders());
+        contenders.put(
+                "C third",
+                Map.of(
+                        "unlabelled.guess.said", new Figure(0.8421, 0.0139, 8487),
+                        "unlabelled.guess.right", new Figure(0.8718, 0.0187, 8487),
+                        "unlabelled.error.second-labelled", new Figure(0.03867, 0.00185, 59694),
+                        "unlabelled.plates.said-less-came", new Figure(-0.01357, 0.01393, 4000)));
+        String[] lines =
+                AccuracyTable.of(new Accuracy(Map.of(), contenders, Map.of())).split("\n", -1);
+        assertEquals(16, lines.length);
+        assertTrue(lines[12].startsWith("| model: second plate without labels | mean probability said"), lines[12]);
+        assertEquals(
+                "| C third | 0.84 → 0.87 ± 0.02 | – → – | – → – | 0.039 ± 0.002 | – | – | −0.01 ± 0.01 |", lines[14]);
+        assertEquals("", lines[15]);
+    }
+
+    @Test
     void theTableGoesBetweenTheMarksAndNowhereElse() {
         String document = "# Title\n" + AccuracyTable.BEGIN + "\nold\n" + AccuracyTable.END + "\nrest\n";
         String placed = AccuracyTable.placed(document, "| new |\n");

@@ -25,9 +25,19 @@ class ReadmeAccuracyTest {
         Accuracy accuracy = AccuracyFile.read(Files.readString(FILE));
         assertEquals((long) Plan.FULL.folds(), accuracy.setting().get("folds"));
         assertEquals((long) Plan.FULL.setsPerFold(), accuracy.setting().get("setsPerFold"));
+        assertEquals((long) Plan.FULL.unlabelledPerFold(), accuracy.setting().get("unlabelledPerFold"));
         assertEquals((long) Plan.FULL.resamples(), accuracy.setting().get("resamples"));
         accuracy.contenders()
                 .forEach((name, figures) -> assertTrue(
                         figures.containsKey("plates.possible.hit") && figures.containsKey("one-trial.error"), name));
+    }
+
+    // the page reads the figures of the first contender
+    @Test
+    void ofUnlabelledSpotsIsThatOfTheProgram() throws IOException {
+        Accuracy accuracy = AccuracyFile.read(Files.readString(FILE));
+        Figure right = accuracy.contenders().values().iterator().next().get("unlabelled.guess.right");
+        assertTrue(right != null && right.value() > 0 && right.value() < 1 && right.standardError() > 0, "" + right);
+        assertTrue(Files.readString(Path.of("README.md")).contains("| model: second plate without labels |"));
     }
 }

@@ -213,6 +213,17 @@ class SolventCatalogueTest {
                 name);
     }
 
+    // The letter alone was recalled; the other codes stand in the sheet as they are.
+    @Test
+    void theNoteOnALetterStandsAtItsCodeAlone() {
+        List<String> noted = CATALOGUE.hazards(CATALOGUE.solvent("hexane")).stream()
+                .filter(hazard -> !hazard.value().note().isEmpty())
+                .map(Hazard::code)
+                .toList();
+        assertEquals(List.of("H361f"), noted);
+        assertEquals(7, CATALOGUE.hazards(CATALOGUE.solvent("hexane")).size());
+    }
+
     @Test
     void theDataSheetIsTheFirstCaution() {
         assertEquals("sheet-first", CATALOGUE.generalCautions().get(0).key());

@@ -44,7 +44,7 @@ class SolventDataTest {
                 .mapToInt(solvent -> CATALOGUE.values(solvent).size())
                 .sum();
         assertEquals(22, CATALOGUE.solvents().size());
-        assertEquals(363, values);
+        assertEquals(364, values);
         assertEquals(54, CATALOGUE.sources().size());
         assertEquals(44, CATALOGUE.gaps().size());
     }

@@ -35,6 +35,7 @@ class GermanTextsTest {
             "allowed.words",
             "page.card-name",
             "page.card-volume",
+            "page.eluent-share",
             "page.chart-percent",
             "page.chart-rf-axis",
             "page.curve-percent",

@@ -1,0 +1,108 @@
+package midplate.advice;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import midplate.plate.Setting;
+import midplate.words.Message;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** The sentence on the very best chance, held against the curve that is shown beside it; the readings are invented. */
+@DisplayName("The best chance")
+class BestChanceTest {
+    private static final List<String> SAID =
+            List.of("why-rounding", "why-best-nearer", "why-best-parts-two", "why-best-parts");
+
+    static Stream<Asking> questions() {
+        return Stream.of(
+                Asking.acetate(),
+                Asking.acetate().spots("A", "B").in(Setting.BENCH),
+                Asking.acetate().spots("A", "B", "C").in(Setting.BENCH),
+                Asking.acetate().in(Setting.CLASS).run(20, Map.of("A", 0.1)),
+                Asking.acetate().spots("A", "B").in(Setting.BENCH).run(50, Map.of("A", 0.35, "B", 0.47)),
+                Asking.acetate().spots("A", "B").in(Setting.CLASS).run(15, Map.of("A", 0.1, "B", 0.3)),
+                Asking.acetate().spots("A", "B").in(Setting.BENCH).run(20, Map.of("A", 0.02, "B", 0.95)),
+                Asking.acetate()
+                        .spots("A", "B")
+                        .in(Setting.BENCH)
+                        .run(20, Map.of("A", 0.3, "B", 0.4))
+                        .apart("A", "B"),
+                Asking.about("hexane", "ether")
+                        .spots("A", "B")
+                        .in(Setting.BENCH)
+                        .run(Asking.silica("hexane", "ethyl acetate", 20), Map.of("A", 0.3, "B", 0.42))
+                        .apart("A", "B"));
+    }
+
+    private static Optional<Message> said(Advice advice) {
+        return advice.why().stream()
+                .filter(message -> SAID.contains(message.code()))
+                .findFirst();
+    }
+
+    private static double number(Message message, String name) {
+        return ((Number) message.args().get(name)).doubleValue();
+    }
+
+    // What is told is the highest point of the curve; told it is where the advised ratio has a chance lower by 0.01.
+    @ParameterizedTest
+    @MethodSource("questions")
+    void isTheHighestOfTheCurveShown(Asking asking) {
+        Advice advice = asking.advice();
+        Curves curves = Asking.ADVISER.curves(asking.question());
+        List<Double> chances = curves.goal().isEmpty() ? curves.chance() : curves.goal();
+        double most = chances.stream().mapToDouble(Double::doubleValue).max().orElseThrow();
+        Optional<Message> said = said(advice);
+        boolean lower = most - advice.goal().chance() >= 0.01
+                && Reasons.times(most) > Reasons.times(advice.goal().chance());
+        assertEquals(lower && most >= 0.02, said.isPresent(), advice.why() + ", at most " + most);
+        said.ifPresent(message -> {
+            assertEquals(Reasons.times(most), message.args().get("times"));
+            int at = curves.percentStrong().indexOf(number(message, "best"));
+            assertEquals(most, chances.get(at), 1e-12, "the share named has that chance");
+        });
+    }
+
+    @Test
+    void theRatioAdvisedIsSaidToBeNearerToFourTenths() {
+        Asking asking = Asking.acetate();
+        Message said = said(asking.advice()).orElseThrow();
+        assertEquals("why-best-nearer", said.code());
+        double here = number(said, "here");
+        double there = number(said, "there");
+        assertEquals(asking.advice().forecast().spots().get(0).rf(), here, 0.005);
+        assertTrue(Math.abs(here - 0.4) < Math.abs(there - 0.4), here + " against " + there);
+        String[] other = said.args().get("other").toString().split(" : ", -1);
+        double weak = Integer.parseInt(other[0]);
+        double strong = Integer.parseInt(other[1]);
+        Forecast there2 = asking.forecast(100 * strong / (weak + strong));
+        assertEquals(there2.spots().get(0).rf(), there, 0.005);
+        assertEquals(Reasons.times(there2.chance()), said.args().get("otherTimes"));
+        assertTrue(there2.chance() > asking.advice().forecast().chance());
+    }
+
+    // The numbers are those of the curve of the smallest resolution.
+    @Test
+    void theRatioAdvisedIsSaidToPartTwoSpotsBetter() {
+        Asking asking = Asking.about("hexane", "ether")
+                .spots("A", "B")
+                .in(Setting.BENCH)
+                .run(Asking.silica("hexane", "ethyl acetate", 20), Map.of("A", 0.3, "B", 0.42))
+                .apart("A", "B");
+        Message said = said(asking.advice()).orElseThrow();
+        assertEquals("why-best-parts-two", said.code());
+        assertEquals("1 : 1", said.args().get("ratio"));
+        assertEquals("A", said.args().get("one"));
+        Curves curves = Asking.ADVISER.curves(asking.question());
+        double at50 = curves.smallestResolution().get(curves.percentStrong().indexOf(50.0));
+        assertEquals(at50, number(said, "here"), 1e-12);
+        assertTrue(number(said, "there") < at50 - 0.005);
+    }
+}

@@ -1,0 +1,20 @@
+// @ts-check
+/** Puts a plate that is about to run on the sheet, to be filled in once it has. */
+
+import { addPlate, findPlate, readingsOf } from "../sheet/sheet.js";
+
+/** @typedef {import("../state.js").State} State @typedef {import("../state.js").Act} Act */
+
+/**
+ * On the plate that nothing was seen on yet, if there is one; the focus goes to its first lane.
+ * @param {State} state @param {Act} act @param {{eluent: string, weak: string, strong: string}} ran
+ */
+export function runPlate(state, act, ran) {
+  let id = state.sheet.plates.find((plate) => readingsOf(plate).length === 0 && plate.notSeen.length === 0)?.id ?? "";
+  act.edit((sheet) => {
+    if (!id) ({ id } = addPlate(sheet, ""));
+    Object.assign(findPlate(sheet, id), ran);
+  });
+  act.focus(`add-${findPlate(state.sheet, id).lanes[0].id}`);
+  document.getElementById(`plate-${id}`)?.scrollIntoView({ block: "nearest" });
+}

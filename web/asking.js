@@ -1,0 +1,66 @@
+// @ts-check
+/** Asks for advice whenever the sheet has changed, and again while the server does not answer. */
+
+import { faultsOf } from "./faults.js";
+import { requestOf } from "./request.js";
+import { Refused, post } from "./server.js";
+
+/** How long after a change it is asked, in ms: longer while somebody types, for half a number is a fault to nobody. */
+const PAUSE = 120;
+const TYPING_PAUSE = 600;
+/** How soon again where the server does not answer, in ms. */
+const AGAIN = 2000;
+
+/**
+ * @param {import("./sheet/history.js").History} history
+ * @param {import("./state.js").State} state gets the answer, or what was refused
+ * @param {() => void | Promise<void>} heard told after each
+ */
+export function asking(history, state, heard) {
+  let asked = 0;
+  let timer = 0;
+
+  /** @param {number} pause */
+  function soon(pause) {
+    clearTimeout(timer);
+    timer = window.setTimeout(now, pause);
+  }
+
+  async function now() {
+    clearTimeout(timer);
+    timer = 0;
+    const sheet = history.sheet;
+    const { body, entries, places, runs, waiting } = requestOf(sheet);
+    const mine = ++asked;
+    const outcome = await post("/api/advice", body).catch((failure) => failure);
+    if (mine !== asked) return;
+    const current = sheet === history.sheet;
+    if (outcome instanceof Refused) {
+      if (!current) return; // mended meanwhile, perhaps
+      state.standing = "refused";
+      state.faults = faultsOf(outcome.faults, entries);
+    } else if (outcome instanceof Error) {
+      state.standing = "unreachable";
+      state.faults = new Map();
+      soon(AGAIN);
+    } else {
+      state.answered = { answer: outcome, sheet, places, runs };
+      state.faults = new Map();
+      state.standing = current ? "current" : "waiting";
+    }
+    state.waiting = waiting;
+    await heard();
+  }
+
+  // once whatever changed the sheet has put the focus where it goes on
+  history.onChange(() => queueMicrotask(() => soon(isTyping() ? TYPING_PAUSE : PAUSE)));
+  document.addEventListener("focusout", () => {
+    if (timer && state.standing === "waiting") soon(PAUSE);
+  });
+  return now;
+}
+
+function isTyping() {
+  const at = document.activeElement;
+  return at instanceof HTMLInputElement && at.type === "text";
+}
