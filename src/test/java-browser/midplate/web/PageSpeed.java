@@ -60,6 +60,7 @@ public final class PageSpeed {
                     }, true);
                 }
                 """);
+        page.locator("input[type=range]").scrollIntoViewIfNeeded();
         BoundingBox box = page.locator("input[type=range]").boundingBox();
         page.mouse().move(box.x + 4, box.y + box.height / 2);
         page.mouse().down();
