@@ -1,5 +1,5 @@
 // @ts-check
-/** Asks for advice whenever the sheet has changed, and again while the server does not answer. */
+/** Asks for advice whenever the sheet has changed, one question at a time, and again while the server does not answer. */
 
 import { faultsOf } from "./faults.js";
 import { requestOf } from "./request.js";
@@ -8,6 +8,8 @@ import { Refused, post } from "./server.js";
 /** How long after a change it is asked, in ms: longer while somebody types, for half a number is a fault to nobody. */
 const PAUSE = 120;
 const TYPING_PAUSE = 600;
+/** After this long without an answer, in ms, the page says that it is counting. */
+const LONG = 400;
 /** How soon again where the server does not answer, in ms. */
 const AGAIN = 2000;
 
@@ -19,6 +21,8 @@ const AGAIN = 2000;
 export function asking(history, state, heard) {
   let asked = 0;
   let timer = 0;
+  /** Whether the server is at a question, and whether another one came meanwhile. @type {"idle" | "busy" | "busy and asked again"} */
+  let server = "idle";
 
   /** @param {number} pause */
   function soon(pause) {
@@ -29,9 +33,32 @@ export function asking(history, state, heard) {
   async function now() {
     clearTimeout(timer);
     timer = 0;
+    if (server !== "idle") {
+      server = "busy and asked again";
+      return;
+    }
+    server = "busy";
+    const counting = window.setTimeout(tellCounting, LONG);
+    try {
+      await answer();
+    } finally {
+      clearTimeout(counting);
+      const again = server === "busy and asked again";
+      server = "idle";
+      if (again) now();
+    }
+  }
+
+  function tellCounting() {
+    if (state.standing !== "waiting") return;
+    state.standing = "counting";
+    heard();
+  }
+
+  async function answer() {
     const sheet = history.sheet;
     const { body, entries, places, runs, waiting } = requestOf(sheet);
-    const mine = ++asked;
+    const mine = asked;
     const outcome = await post("/api/advice", body).catch((failure) => failure);
     if (mine !== asked) return;
     const current = sheet === history.sheet;
@@ -46,7 +73,7 @@ export function asking(history, state, heard) {
     } else {
       state.answered = { answer: outcome, sheet, places, runs };
       state.faults = new Map();
-      state.standing = current ? "current" : "waiting";
+      state.standing = current ? "current" : state.standing;
     }
     state.waiting = waiting;
     await heard();
@@ -55,9 +82,15 @@ export function asking(history, state, heard) {
   // once whatever changed the sheet has put the focus where it goes on
   history.onChange(() => queueMicrotask(() => soon(isTyping() ? TYPING_PAUSE : PAUSE)));
   document.addEventListener("focusout", () => {
-    if (timer && state.standing === "waiting") soon(PAUSE);
+    if (timer && ["waiting", "counting"].includes(state.standing)) soon(PAUSE);
   });
-  return now;
+  return {
+    /** Asks now; what is under way is answered to nobody. */
+    anew: () => {
+      asked++;
+      return now();
+    },
+  };
 }
 
 function isTyping() {

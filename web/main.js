@@ -79,7 +79,7 @@ function drawFollowing() {
   followLooking(state);
 }
 
-const ask = asking(history, state, async () => {
+const question = asking(history, state, async () => {
   draw();
   if (state.standing === "refused") unfoldFaults();
   announce();
@@ -88,7 +88,7 @@ const ask = asking(history, state, async () => {
 /** Says the outcome to whoever does not see it. */
 function announce() {
   const told = state.standing === "current" && state.answered ? state.answered.answer.advice : undefined;
-  byId("spoken").textContent = told
+  byId("spoken").textContent = state.standing === "refused" ? say("page.faults") : told
     ? say("page.in-reach", { ratio: ratioText(told), count: told.probabilityInWords.args.count })
     : "";
 }
@@ -151,7 +151,7 @@ async function speak(chosen) {
   }
   /** @type {HTMLSelectElement} */ (byId("language")).value = language();
   draw();
-  await ask();
+  await question.anew();
 }
 
 hearAsked(act);

@@ -23,7 +23,8 @@
  * @property {Sheet} sheet
  * @property {Published} published
  * @property {Answered | undefined} answered
- * @property {"waiting" | "current" | "refused" | "unreachable"} standing of the answer to the sheet as it is now
+ * @property {"waiting" | "counting" | "current" | "refused" | "unreachable"} standing of the answer to the sheet as it is now; counting where it
+ *     keeps somebody waiting
  * @property {Map<string, string[]>} faults sentences by the id of the entry they are about; those about none under ""
  * @property {import("./sheet/sheet.js").Plate[]} waiting plates left out because their eluent is not written yet
  * @property {Looking} looking

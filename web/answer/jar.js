@@ -43,12 +43,15 @@ export function jarView(state, act) {
   ];
 }
 
+/** What to say in place of an answer that is not to the sheet as it is. @type {Record<string, string>} */
+const OLD = { counting: "page.counting", refused: "page.look-above", unreachable: "page.out-of-reach-short" };
+
 /** What stays at the lower edge of a phone. @param {State} state @param {Act} act */
 export function reachView(state, act) {
   const advice = state.answered?.answer.advice;
   if (!advice) return [];
-  const told = isOld(state)
-    ? say("page.look-above")
+  const told = OLD[state.standing]
+    ? say(OLD[state.standing])
     : say("page.in-reach", { ratio: ratioText(advice), count: advice.probabilityInWords.args.count });
   return [
     make("a", { href: "#jar", id: "in-reach" }, told),
@@ -61,6 +64,7 @@ function standing(state) {
   const lines = state.waiting.map((plate) =>
     make("p", { class: "decisive" }, say("page.plate-waits", { number: state.sheet.plates.findIndex((each) => each.id === plate.id) + 1 })),
   );
+  if (state.standing === "counting") lines.push(make("p", { class: "decisive", id: "counting" }, say("page.counting")));
   if (state.standing === "unreachable") lines.push(make("p", { class: "decisive" }, say("page.out-of-reach")));
   if (state.standing === "refused") {
     lines.push(make("p", { class: "decisive" }, say("page.faults")));
@@ -108,7 +112,7 @@ export const isDecisive = (note) => DECISIVE.includes(note.key);
 const text = (message) => message.text;
 
 /** Whether the answer shown is not to what stands on the sheet, and no other will come by itself. @param {State} state */
-const isOld = (state) => state.standing === "refused" || state.standing === "unreachable";
+const isOld = ({ standing }) => ["counting", "refused", "unreachable"].includes(standing);
 
 /** The solvent that is poured alone; undefined where two are mixed. @param {any} advice */
 export function alone(advice) {

@@ -15,6 +15,6 @@ export function runPlate(state, act, ran) {
     if (!id) ({ id } = addPlate(sheet, ""));
     Object.assign(findPlate(sheet, id), ran);
   });
-  act.focus(`add-${findPlate(state.sheet, id).lanes[0].id}`);
-  document.getElementById(`plate-${id}`)?.scrollIntoView({ block: "nearest" });
+  document.getElementById(`add-${findPlate(state.sheet, id).lanes[0].id}`)?.focus({ preventScroll: true });
+  document.getElementById(`plate-${id}`)?.scrollIntoView({ block: "start", inline: "start" });
 }

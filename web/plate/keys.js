@@ -3,7 +3,7 @@
 
 import { RULER_MM, drawnMm, lines } from "../sheet/geometry.js";
 import { findPlate, findReading } from "../sheet/sheet.js";
-import { addByRf, beginRf, moveTo, openReading, removeSeen } from "./moves.js";
+import { addBegun, begin, moveTo, openReading, removeSeen } from "./moves.js";
 
 /** @typedef {import("../state.js").State} State @typedef {import("../state.js").Act} Act */
 
@@ -18,6 +18,9 @@ function stepOf(event) {
   const steps = { ArrowUp: step, ArrowRight: step, ArrowDown: -step, ArrowLeft: -step, PageUp: LONG_STEP, PageDown: -LONG_STEP };
   return steps[event.key];
 }
+
+/** A number that begins so is an Rf; any other is a height in mm. */
+const BEGINS_RF = /^[0.,]$/;
 
 /** Whether a key begins a number. @param {KeyboardEvent} event */
 const beginsNumber = (event) => /^[0-9.,]$/.test(event.key);
@@ -37,7 +40,7 @@ export function spotKeys(state, act, plateId, id) {
     const to = step === undefined ? { Home: start, End: front }[event.key] : drawnMm(plate, reading) + step;
     if (to !== undefined) act.edit((sheet) => moveTo(sheet, what, to), `nudge-${id}`);
     else if (event.key === "Delete" || event.key === "Backspace") removeSeen(state, act, id);
-    else if (beginsNumber(event)) beginRf(act, id, event.key);
+    else if (beginsNumber(event)) begin(act, id, BEGINS_RF.test(event.key) ? "rf" : "mm", event.key);
     else if (event.key === "Enter" || event.key === " ") correct(act, id);
     else return;
     event.preventDefault();
@@ -70,6 +73,6 @@ export function laneKeys(state, act, plateId, laneId) {
   return (/** @type {KeyboardEvent} */ event) => {
     if (withModifier(event) || !beginsNumber(event)) return;
     event.preventDefault();
-    addByRf(state, act, plateId, laneId, event.key);
+    addBegun(state, act, plateId, laneId, BEGINS_RF.test(event.key) ? "rf" : "mm", event.key);
   };
 }

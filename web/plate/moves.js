@@ -47,28 +47,28 @@ export function addUnplaced(state, act, plateId, laneId) {
   act.focus(`mm-${id}`);
 }
 
-/** Adds a spot in a lane by the beginning of its Rf, and goes on in its entry. @param {State} state @param {Act} act @param {string} plateId @param {string} laneId @param {string} begun */
-export function addByRf(state, act, plateId, laneId, begun) {
+/** Adds a spot in a lane by the beginning of its Rf or height, and goes on in its entry. @param {State} state @param {Act} act @param {string} plateId @param {string} laneId @param {"mm" | "rf"} by @param {string} begun */
+export function addBegun(state, act, plateId, laneId, by, begun) {
   const id = freeId(state.sheet, "r");
   act.rest();
   act.edit((sheet) => {
     const plate = findPlate(sheet, plateId);
     const lane = plate.lanes.find((each) => each.id === laneId);
-    if (lane) addReading(sheet, plate, lane, "rf", begun);
-  }, `rf-${id}`);
+    if (lane) addReading(sheet, plate, lane, by, begun);
+  }, `${by}-${id}`);
   act.look({ reading: id });
-  atEnd(act, `rf-${id}`);
+  atEnd(act, `${by}-${id}`);
 }
 
-/** Begins the Rf of a reading anew. @param {Act} act @param {string} id @param {string} begun */
-export function beginRf(act, id, begun) {
+/** Begins the Rf or height of a reading anew. @param {Act} act @param {string} id @param {"mm" | "rf"} by @param {string} begun */
+export function begin(act, id, by, begun) {
   act.rest();
   act.edit((sheet) => {
     const found = findReading(sheet, id);
-    if (found) [found.reading.by, found.reading.typed] = ["rf", begun];
-  }, `rf-${id}`);
+    if (found) [found.reading.by, found.reading.typed] = [by, begun];
+  }, `${by}-${id}`);
   act.look({ reading: id });
-  atEnd(act, `rf-${id}`);
+  atEnd(act, `${by}-${id}`);
 }
 
 /** Shows the line of the list where a reading is corrected. @param {Act} act @param {string} id */

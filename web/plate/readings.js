@@ -4,7 +4,7 @@
 import { make } from "../dom.js";
 import { button, choice, typedField } from "../entry.js";
 import { decimal } from "../numbers.js";
-import { mmOf, rfOf, typedMm, typedRf } from "../sheet/geometry.js";
+import { lines, mmOf, rfOf, typedMm, typedRf } from "../sheet/geometry.js";
 import { findReading, labelReading } from "../sheet/sheet.js";
 import { say } from "../texts.js";
 import { fellowHandlers, isFellow } from "./fellows.js";
@@ -98,7 +98,7 @@ function numberField(state, act, plate, lane, reading, by, label) {
         }, id),
       entered: () => act.focus(`add-${lane.id}`),
       left: () => {
-        if (by === "rf" && reading.by === "rf" && (decimal(reading.typed) ?? 0) >= NO_RF) takeAsHeight(act, reading.id);
+        if (reading.by === by) settle(act, reading, lines(plate).start);
         act.rest();
       },
     }),
@@ -107,13 +107,20 @@ function numberField(state, act, plate, lane, reading, by, label) {
 
 /** From here on a number is no Rf, even a slip of one; it was read from the ruler. */
 const NO_RF = 2;
+/** A start line is never drawn lower [mm]: a number below is an Rf. */
+const NO_HEIGHT = 1;
 
-/** @param {Act} act @param {string} id */
-function takeAsHeight(act, id) {
+/** Takes a number typed into the wrong one of the two entries for what it can only be. @param {Act} act @param {Reading} reading @param {number} start [mm] */
+function settle(act, reading, start) {
+  const number = decimal(reading.typed);
+  if (number === undefined) return;
+  const height = reading.by === "rf" && number >= NO_RF;
+  const rf = reading.by === "mm" && number >= 0 && number < NO_HEIGHT && start >= NO_HEIGHT;
+  if (!height && !rf) return;
   act.edit((sheet) => {
-    const mine = findReading(sheet, id)?.reading;
-    if (mine) mine.by = "mm";
-  }, `rf-${id}`);
+    const mine = findReading(sheet, reading.id)?.reading;
+    if (mine) mine.by = height ? "mm" : "rf";
+  }, `${reading.by}-${reading.id}`);
 }
 
 /** Swatch and letter, which open the choice of compounds. @param {State} state @param {Act} act @param {string} spot @param {number} lane @param {Reading} reading */

@@ -67,7 +67,7 @@ export function askableMessage({ key, args, text }) {
 }
 
 /** What the numbers of the server's sentences are about. @type {Record<string, string>} */
-const ABOUT = { rf: "rf", gap: "gap", factor: "factor", edge: "window", times: "share", best: "ratio", cost: "ratio", count: "chance", low: "window", high: "window" };
+const ABOUT = { rf: "rf", gap: "gap", factor: "factor", edge: "window", times: "share", best: "chance-curve", cost: "ratio", count: "chance", low: "window", high: "window" };
 
 /** @param {string} about @param {Record<string, any>} args @returns {Record<string, string>} */
 const valuesOf = (about, args) => (about === "rf" && args.spot ? { spot: String(args.spot) } : {});

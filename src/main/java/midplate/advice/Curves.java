@@ -8,8 +8,8 @@ import java.util.Map;
 /**
  * What happens at every ratio, for a page that draws it: all lists are as long as {@code percentStrong}.
  *
- * @param percentStrong shares of the stronger solvent [% v/v]: 0 to 2 by 0.1, to 10 by 0.25 (by 0.1 where
- *     pairs are to be kept apart), to 20 by 0.5, to 100 by 1
+ * @param percentStrong shares of the stronger solvent [% v/v]: 0 to 10 by 0.1, to 20 by 0.5, to 100 by 1, and points
+ *     between them where a chance bends ({@link CurvePoints})
  * @param spots the curves of each spot
  * @param chance that every spot reads inside the window [1]
  * @param smallestGap expected smallest distance in Rf between neighbouring spots [1]; empty for one spot

@@ -18,6 +18,8 @@ final class Notes {
     private static final double DEMIXING_BELOW = 5;
     private static final double LIKELY = 0.5;
     /** Of 100: from here to there "probably" is said, below "perhaps", above "most likely"; common practice, no source. */
+    private static final int MOST_TIMES = 99;
+
     private static final int PROBABLY_FROM = 65;
 
     private static final int PROBABLY_TO = 85;
@@ -65,7 +67,8 @@ final class Notes {
     }
 
     /** That no ratio may work, in words as strong as the number. */
-    private static Message noRatio(int times) {
+    private static Message noRatio(int counted) {
+        int times = Math.min(MOST_TIMES, counted); // drawn samples cannot tell that none at all has a ratio
         if (times < PROBABLY_FROM) {
             return Message.of("advice.no-ratio-perhaps", "times", times);
         }

@@ -1,12 +1,14 @@
 package midplate.advice;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.DoubleUnaryOperator;
 import java.util.stream.IntStream;
 import midplate.catalogue.MeasuredPair;
 import midplate.catalogue.SolventCatalogue;
@@ -21,12 +23,6 @@ import midplate.words.Message;
 final class PlateConsultation implements Consultation {
     /** Below this chance it is also said what to do instead. */
     private static final double GOOD_ENOUGH = 0.6;
-
-    /** From, by, to [% v/v]: so fine that straight lines in ln(p + 1) between the points miss nothing by more than 0.005. */
-    private static final double[][] CURVE_STEPS = {{0, 0.1, 2}, {2, 0.25, 10}, {10, 0.5, 20}, {20, 1, 100}};
-
-    /** The same where pairs are to be kept apart: the chance of that bends more. */
-    private static final double[][] CURVE_STEPS_APART = {{0, 0.1, 10}, {10, 0.5, 20}, {20, 1, 100}};
 
     private final Question question;
     private final MeasuredPair pair;
@@ -85,7 +81,7 @@ final class PlateConsultation implements Consultation {
                 : new Alternatives(question, pair, outlook, models, new PairChoice(catalogue, measured))
                         .betterThan(goal.chance(), runs, measured);
         Optional<Message> bestChance =
-                new BestChance(question, aim, search).beside(ratio, goal.chance(), curveShares());
+                new BestChance(question, aim, search).beside(ratio, goal.chance(), CurvePoints.regular());
         Suggestions suggestions = new Suggestions(question, pair, measured, catalogue);
         return new Advice(
                 ratio,
@@ -151,22 +147,26 @@ final class PlateConsultation implements Consultation {
 
     @Override
     public Curves curves() {
-        return curves(curveShares());
-    }
-
-    private List<Double> curveShares() {
-        List<Double> percents = new ArrayList<>();
-        for (double[] stretch : aim.parting().pairs().isEmpty() ? CURVE_STEPS : CURVE_STEPS_APART) {
-            for (int step = 0; stretch[0] + step * stretch[1] < stretch[2] - 1e-9; step++) {
-                percents.add(Math.round((stretch[0] + step * stretch[1]) * 100) / 100.0);
-            }
-        }
-        percents.add(100.0);
-        return percents;
+        DoubleUnaryOperator chance = remembering(p -> outlook.chance(p, spots));
+        DoubleUnaryOperator goal = remembering(aim::chance);
+        return curves(CurvePoints.of(arePairsNamed() ? List.of(chance, goal) : List.of(chance)), chance, goal);
     }
 
     /** The same at any shares [% v/v]. */
     Curves curves(List<Double> percents) {
+        return curves(percents, p -> outlook.chance(p, spots), aim::chance);
+    }
+
+    private boolean arePairsNamed() {
+        return !aim.parting().pairs().isEmpty();
+    }
+
+    private static DoubleUnaryOperator remembering(DoubleUnaryOperator chance) {
+        Map<Double, Double> known = new HashMap<>();
+        return p -> known.computeIfAbsent(p, chance::applyAsDouble);
+    }
+
+    private Curves curves(List<Double> percents, DoubleUnaryOperator chance, DoubleUnaryOperator goal) {
         Map<String, Curves.SpotCurve> curves = new LinkedHashMap<>();
         for (int spot : spots) {
             List<Outlook.Spot> each =
@@ -187,11 +187,9 @@ final class PlateConsultation implements Consultation {
         return new Curves(
                 percents,
                 curves,
-                percents.stream().map(p -> outlook.chance(p, spots)).toList(),
+                percents.stream().map(chance::applyAsDouble).toList(),
                 strengths.stream().map(samples::smallestGap).toList(),
                 strengths.stream().map(samples::smallestResolution).toList(),
-                aim.parting().pairs().isEmpty()
-                        ? List.of()
-                        : percents.stream().map(aim::chance).toList());
+                arePairsNamed() ? percents.stream().map(goal::applyAsDouble).toList() : List.of());
     }
 }

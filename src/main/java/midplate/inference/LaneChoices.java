@@ -18,7 +18,9 @@ import midplate.plate.Reading;
  * may lie δ/2 to either side; q [1/Rf] how many foreign spots lie in a lane. On a line p is a chance and no density; there
  * any number of spots look like one, and q is multiplied by the width of the bound. A labelled spot may hide others as well.
  *
- * <p>Candidates are taken one after another; after each the best {@value #MOST} ways are kept.
+ * <p>Candidates are taken one after another; after each the best {@value #MOST} ways are kept. What all ways together weigh is
+ * summed without listing them ({@link LaneTotal}); only where more than 12 candidates are told apart it is estimated: as if what
+ * was dropped had gone on like what was kept.
  */
 final class LaneChoices {
     /** m: not every compound is seen in every lane; common practice, no source. */
@@ -44,6 +46,9 @@ final class LaneChoices {
     @SuppressWarnings("ArrayRecordComponent")
     record Choice(int[] places, double logWeight) {}
 
+    /** The heaviest ways, and the logarithm of the weight of all ways, those that were dropped included. */
+    record Ways(List<Choice> heaviest, double logTotal) {}
+
     private LaneChoices(LaneToMatch lane, Matching before, List<List<Integer>> anchored) {
         this.lane = lane;
         this.before = before;
@@ -66,7 +71,7 @@ final class LaneChoices {
      * @param before what is taken to be known
      * @param anchored spots that nothing tells apart before this lane: among them names follow the places
      */
-    static List<Choice> of(LaneToMatch lane, Matching before, List<List<Integer>> anchored) {
+    static Ways of(LaneToMatch lane, Matching before, List<List<Integer>> anchored) {
         return new LaneChoices(lane, before, anchored).all();
     }
 
@@ -81,8 +86,9 @@ final class LaneChoices {
         return spot.with(lane.plate(), sighting).logLikelihood() - spot.logLikelihood();
     }
 
-    private List<Choice> all() {
+    private Ways all() {
         List<Choice> ways = List.of(new Choice(new int[0], 0));
+        double logKept = 0;
         for (int i = 0; i < alone.length; i++) {
             List<Choice> longer = new ArrayList<>();
             for (Choice way : ways) {
@@ -93,10 +99,70 @@ final class LaneChoices {
                 }
             }
             ways = heaviest(longer);
+            logKept += logSum(ways) - logSum(longer);
         }
-        return ways.stream()
+        List<Choice> complete = ways.stream()
                 .map(way -> new Choice(way.places(), way.logWeight() + foreign(way.places()) + names(way.places())))
                 .toList();
+        List<int[]> units = units();
+        return new Ways(complete, LaneTotal.isFeasible(units) ? logTotal(units) : logSum(complete) - logKept);
+    }
+
+    private static double logSum(List<Choice> ways) {
+        double best = ways.stream().mapToDouble(Choice::logWeight).max().orElse(0);
+        return best
+                + Math.log(ways.stream()
+                        .mapToDouble(way -> Math.exp(way.logWeight() - best))
+                        .sum());
+    }
+
+    /** The candidates, those that get their names here together. */
+    private List<int[]> units() {
+        List<int[]> units = new ArrayList<>();
+        for (List<Integer> group : anchored) {
+            units.add(group.stream().mapToInt(lane.candidates()::indexOf).toArray());
+        }
+        for (int i = 0; i < alone.length; i++) {
+            int spot = lane.candidates().get(i);
+            if (anchored.stream().noneMatch(group -> group.contains(spot))) {
+                units.add(new int[] {i});
+            }
+        }
+        return units;
+    }
+
+    /** Each candidate's weights are divided by its greatest, so that no product leaves the range of numbers. */
+    private double logTotal(List<int[]> units) {
+        double[] greatest = new double[alone.length];
+        double logScale = 0;
+        for (int i = 0; i < alone.length; i++) {
+            greatest[i] = Math.log(MISSED);
+            for (int place = 0; place < lane.places(); place++) {
+                greatest[i] = Math.max(greatest[i], Math.log(1 - MISSED) + Math.max(alone[i][place], shared[i][place]));
+            }
+            logScale += greatest[i];
+        }
+        List<LaneTotal.Place> seen = new ArrayList<>();
+        List<double[]> free = new ArrayList<>();
+        for (int place = 0; place < lane.places(); place++) {
+            double[] byItself = new double[alone.length];
+            double[] withOthers = new double[alone.length];
+            for (int i = 0; i < alone.length; i++) {
+                double seenOnce = Math.log(1 - MISSED) - greatest[i];
+                byItself[i] = Math.exp(seenOnce + alone[i][place]);
+                withOthers[i] = Math.exp(seenOnce + shared[i][place] + logAlike(place));
+            }
+            if (lane.isUnlabelled(place)) {
+                double empty = FOREIGN * width(lane.reading(place));
+                seen.add(new LaneTotal.Place(empty, byItself, withOthers, Math.exp(logAlike(place))));
+            } else {
+                free.add(withOthers);
+            }
+        }
+        double[] missed = new double[alone.length];
+        Arrays.setAll(missed, i -> MISSED * Math.exp(-greatest[i]));
+        free.add(missed);
+        return logScale + Math.log(LaneTotal.of(units, seen, free));
     }
 
     /** The lowest place a candidate may take: spots that nothing tells apart are named from the start line up. */

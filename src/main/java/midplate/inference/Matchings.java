@@ -1,6 +1,7 @@
 package midplate.inference;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 
@@ -11,7 +12,7 @@ import java.util.List;
  *
  * @param lanes in the order in which they were gone through
  * @param found the ways, the heaviest first, at least one
- * @param kept share of the weight that was kept [1]
+ * @param kept share of the weight that was kept [1]; on each lane out of all ways to go on with it from those kept before
  */
 record Matchings(List<LaneToMatch> lanes, List<Matching> found, double kept) {
     private static final double NEGLIGIBLE = 1e-4;
@@ -40,25 +41,28 @@ record Matchings(List<LaneToMatch> lanes, List<Matching> found, double kept) {
         double kept = 1;
         for (LaneToMatch lane : order) {
             List<Longer> all = new ArrayList<>();
-            for (Matching each : found) {
-                for (LaneChoices.Choice choice : LaneChoices.of(lane, each, anchors.on(lane))) {
-                    all.add(new Longer(each, choice));
-                }
+            double[] logTotals = new double[found.size()];
+            for (int i = 0; i < logTotals.length; i++) {
+                Matching before = found.get(i);
+                LaneChoices.Ways ways = LaneChoices.of(lane, before, anchors.on(lane));
+                ways.heaviest().forEach(choice -> all.add(new Longer(before, choice)));
+                logTotals[i] = before.logWeight() + ways.logTotal();
             }
             all.sort(Comparator.comparingDouble(Longer::logWeight).reversed());
             double best = all.get(0).logWeight();
-            double sum = 0;
+            double sum = Arrays.stream(logTotals)
+                    .map(logTotal -> Math.exp(logTotal - best))
+                    .sum();
             double taken = 0;
             List<Matching> next = new ArrayList<>();
             for (Longer each : all) {
                 double weight = Math.exp(each.logWeight() - best);
-                sum += weight;
                 if (next.size() < most && weight >= NEGLIGIBLE) {
                     taken += weight;
                     next.add(each.before().with(lane, each.choice()));
                 }
             }
-            kept *= taken / sum;
+            kept *= Math.min(1, taken / sum);
             found = next;
         }
         return new Matchings(order, found, kept);

@@ -56,7 +56,12 @@ final class PlateReader {
         PlateMeasurement plate = lines.get().with(spots.get());
         List<Refusal> impossible = PlateReading.faults(plate);
         for (Refusal refusal : impossible) {
-            faults.add(placed(path, refusal.field()), refusal);
+            faults.add(
+                    placed(path, refusal.field()),
+                    spots.get().said(refusal.reason()),
+                    refusal.came(),
+                    refusal.allowed(),
+                    refusal.todo());
         }
         return impossible.isEmpty()
                 ? Optional.of(spots.get().on(plate, PlateReading.of(plate), notes))
@@ -132,7 +137,7 @@ final class PlateReader {
                     Message.of("allowed.centre-or-rf"),
                     Message.of("todo.keep-one-place"));
         }
-        String called = label.orElse(PlateSpots.called(index));
+        Object called = label.isPresent() ? label.get() : PlateSpots.called(index);
         Optional<Reading> reading = rf.flatMap(came -> typed.read(fields.path("rf"), came, called, notes));
         OptionalDouble size = fields.number("sizeMm");
         OptionalDouble left = fields.number("fromLeftMm");

@@ -28,6 +28,9 @@ final class PlateSpots {
     /** More spots without a label than this in one lane are not told apart. */
     static final int MOST_UNLABELLED = 12;
 
+    /** What a message about lengths calls the spots that it names. */
+    private static final List<String> SPOTS = List.of("spot", "neighbour");
+
     private final List<Entry> entries;
 
     /**
@@ -52,19 +55,32 @@ final class PlateSpots {
     }
 
     /** What to call an entry without a name, counting from 1. */
-    static String called(int index) {
-        return "no. " + (index + 1);
+    static Message called(int index) {
+        return Message.of("spot.unnamed", "number", index + 1);
     }
 
-    /** The name an entry goes by among lengths, unlike that of any other spot. */
+    /** The name an entry goes by among lengths, unlike that of any other spot; nobody reads that of one without a name. */
     private String name(Entry entry) {
         Set<String> labels = new LinkedHashSet<>();
         entries.forEach(each -> each.label().ifPresent(labels::add));
-        String name = called(entry.index());
+        String name = Integer.toString(entry.index());
         while (labels.contains(name)) {
             name += "'";
         }
         return entry.label().orElse(name);
+    }
+
+    /** What was found about lengths, with spots that have no name called by their place in the list. */
+    Message said(Message message) {
+        Map<String, Message> unnamed = new LinkedHashMap<>();
+        entries.stream()
+                .filter(entry -> entry.label().isEmpty())
+                .forEach(entry -> unnamed.put(name(entry), called(entry.index())));
+        Map<String, Object> args = new LinkedHashMap<>(message.args());
+        for (String spot : SPOTS) {
+            args.computeIfPresent(spot, (key, name) -> unnamed.containsKey(name) ? unnamed.get(name) : name);
+        }
+        return new Message(message.key(), args);
     }
 
     /** The spots with a height for each; lines in mm, sound or not. */
@@ -103,7 +119,8 @@ final class PlateSpots {
         List<UnlabelledLane> lanes = new ArrayList<>();
         unlabelled.forEach(
                 (lane, spots) -> lanes.add(new UnlabelledLane(lane, known.getOrDefault(lane, Set.of()), spots)));
-        return new ReadPlate(readings, lanes, worked.warnings(), notes);
+        return new ReadPlate(
+                readings, lanes, worked.warnings().stream().map(this::said).toList(), notes);
     }
 
     private static Reading worked(PlateReading worked, String name) {

@@ -159,7 +159,7 @@ final class RunReader {
         return spots;
     }
 
-    private Optional<Reading> typed(String run, String path, Optional<Json> came, String spot, Frame frame) {
+    private Optional<Reading> typed(String run, String path, Optional<Json> came, Object spot, Frame frame) {
         List<Message> told = new ArrayList<>();
         Optional<Reading> reading =
                 came.flatMap(value -> new TypedRf(faults, frame.setting()).read(path, value, spot, told));

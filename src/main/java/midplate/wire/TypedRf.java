@@ -32,10 +32,10 @@ final class TypedRf {
     /**
      * The reading at a place of the input; empty when it is none.
      *
-     * @param spot what to call the spot
+     * @param spot what to call the spot: its name, or a message where it has none
      * @param notes is told where the number is taken for a bound
      */
-    Optional<Reading> read(String path, Json came, String spot, List<Message> notes) {
+    Optional<Reading> read(String path, Json came, Object spot, List<Message> notes) {
         OptionalDouble rf = JsonFields.number(path, came, faults);
         if (rf.isEmpty()) {
             return Optional.empty();

@@ -19,7 +19,7 @@ class MainJobIT extends OnPage {
 
     private int counted;
 
-    private static final Pattern RATIO = Pattern.compile("\\d+ : \\d+");
+    private static final Pattern RATIO = Pattern.compile("(\\d+) : (\\d+)");
 
     /** The advice for two spots low on a plate of 9 : 1: more of the stronger solvent, and a chance between 0 and 1. */
     private static void assertAdvised(Page page) {
@@ -27,9 +27,9 @@ class MainJobIT extends OnPage {
         String ratio = page.textContent("#ratio");
         Matcher parts = RATIO.matcher(ratio);
         assertTrue(parts.matches(), ratio);
-        String[] sides = ratio.split(" : ");
-        double percent =
-                100 * Double.parseDouble(sides[1]) / (Double.parseDouble(sides[0]) + Double.parseDouble(sides[1]));
+        double weak = Double.parseDouble(parts.group(1));
+        double strong = Double.parseDouble(parts.group(2));
+        double percent = 100 * strong / (weak + strong);
         assertTrue(percent > 20 && percent < 60, "two spots at the start line at 10 % want more: " + percent);
         double chance = Double.parseDouble(page.getAttribute("#chance meter", "value"));
         assertTrue(chance > 0.3 && chance < 1, "chance " + chance);

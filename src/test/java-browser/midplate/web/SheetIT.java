@@ -9,6 +9,7 @@ import com.microsoft.playwright.Keyboard;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.WaitForSelectorState;
+import java.net.URI;
 import java.nio.file.Path;
 import java.util.List;
 import midplate.wire.Exchange;
@@ -201,7 +202,7 @@ class SheetIT extends OnPage {
     void aServerThatIsStoppedAndStartedAgainLosesNothing() {
         PageServer first = PageServer.of(Exchange.builtIn(), 0, Path.of("web")).start();
         String address = first.address();
-        int port = Integer.parseInt(address.replaceAll("\\D+", " ").trim().split(" ")[4]);
+        int port = URI.create(address).getPort();
         Page page = open();
         outside.clear();
         page.navigate(address);

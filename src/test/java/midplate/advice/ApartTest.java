@@ -145,9 +145,9 @@ class ApartTest {
         return Asking.codes(asking.advice().notes()).stream().anyMatch(code -> code.startsWith("last-plate-"));
     }
 
-    // Own algebra: near Rf 0.3 a second development makes 0.06 · 2 · 0.7 = 0.084 of a difference of 0.06, a third one
-    // more,
-    // so developing again helps a pair that one development leaves too near; yet no way is as sure as the window alone.
+    // Own algebra: near Rf 0.3 a second development makes 0.06 · 2 · 0.7 = 0.084 of a difference of 0.06,
+    // a third one more, so developing again helps a pair that one development leaves too near; yet no way
+    // is as sure as the window alone.
     @Test
     void alternativesAreMeasuredByTheGoalToo() {
         Advice advice = Asking.acetate()

@@ -38,7 +38,8 @@ class ImpossibleTest {
         assertTrue(
                 advice.forecast().chance() < 0.1, "chance " + advice.forecast().chance());
         assertTrue(advice.chanceNoRatioWorks() > 0.8, "no ratio " + advice.chanceNoRatioWorks());
-        int times = Reasons.times(advice.chanceNoRatioWorks());
+        // drawn samples never tell that none at all has a ratio
+        int times = Math.min(99, Reasons.times(advice.chanceNoRatioWorks()));
         String code = times > 85 ? "no-ratio" : "no-ratio-probably";
         assertEquals(times, Asking.find(advice.notes(), code).args().get("times"));
         assertFalse(advice.alternatives().isEmpty());
@@ -159,8 +160,8 @@ class ImpossibleTest {
         assertRanked(advice);
     }
 
-    // The line between two pairs was fitted in the middle of the compounds; beyond it no chance in the other pair is
-    // told.
+    // The line between two pairs was fitted in the middle of the compounds; beyond it no chance in the other
+    // pair is told.
     @ParameterizedTest
     @EnumSource(Setting.class)
     void noOtherPairIsPromisedForACompoundBeyondThoseMeasuredInBoth(Setting setting) {
@@ -187,8 +188,8 @@ class ImpossibleTest {
         assertFalse(Asking.codes(advice.notes()).contains("too-polar"));
     }
 
-    // Own algebra: after n runs Rf is 1 − (1 − Rf)ⁿ; 0.08 becomes 0.15 and 0.22, so three runs reach where one does
-    // not.
+    // Own algebra: after n runs Rf is 1 − (1 − Rf)ⁿ; 0.08 becomes 0.15 and 0.22, so three runs reach where one
+    // does not.
     @Test
     void aSpotJustTooLowClimbsWhenThePlateIsRunAgain() {
         Advice advice = Asking.acetate()

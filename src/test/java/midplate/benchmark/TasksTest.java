@@ -28,9 +28,8 @@ class TasksTest {
     @TempDir
     Path folder;
 
-    // Own count: 8 readings in hexane/ethyl acetate, 5 of them above 0.05 and below 0.95 (10 pairs), 3 of them at 0.2
-    // to
-    // 0.8; 2 in ether mixtures; 2 in methanol.
+    // Own count: 8 readings in hexane/ethyl acetate, 5 of them above 0.05 and below 0.95 (10 pairs), 3 of them
+    // at 0.2 to 0.8; 2 in ether mixtures; 2 in methanol.
     @Test
     void everyReadingIsATrialForAllOthers() throws IOException {
         OpenMeasurements all = one(0.01, 0.05, 0.1, 0.2, 0.5, 0.8, 0.9, 0.99);

@@ -85,8 +85,7 @@ class SolventDataTest {
     }
 
     // Own observation on the two silica series: the newer one gives the first, localized layer. A solvent that
-    // localizes
-    // stands there at least 0.02 higher, one that does not localize no higher.
+    // localizes stands there at least 0.02 higher, one that does not localize no higher.
     @Test
     void theNewerSeriesIsHigherWhereASolventLocalizes() {
         int compared = 0;
@@ -194,8 +193,8 @@ class SolventDataTest {
         }
     }
 
-    // GHS: a liquid with a flash point below 23 °C is H224 or H225, from 23 to 60 °C H226 (UNECE GHS, ch. 2.6, memory
-    // H).
+    // GHS: a liquid with a flash point below 23 °C is H224 or H225, from 23 to 60 °C H226 (UNECE GHS, ch. 2.6,
+    // memory H).
     @Test
     void flammabilityStatementsFitFlashPoints() {
         for (Solvent solvent : CATALOGUE.solvents()) {

@@ -16,9 +16,9 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 @DisplayName("A smooth curve that never overshoots")
 class MonotoneCubicTest {
-    // SciPy, scipy.interpolate.PchipInterpolator: the same method (Fritsch, Butland, SIAM J. Sci. Stat. Comput. 5
-    // (1984)
-    // 300) by other hands; points and places are invented, each row names the version that worked them out.
+    // SciPy, scipy.interpolate.PchipInterpolator: the same method (Fritsch, Butland, SIAM J. Sci. Stat. Comput.
+    // 5 (1984) 300) by other hands; points and places are invented, each row names the version that worked them
+    // out.
     @ParameterizedTest(name = "{0}")
     @CsvFileSource(files = "shared/reference/monotone-cubic.csv", numLinesToSkip = 1)
     void agreesWithAnotherProgram(

@@ -92,8 +92,8 @@ class CalibrationTest {
         assertEquals(TRUTH.slopeS(), traits.sSlope(), 0.04);
     }
 
-    // The mean of |t| with five degrees of freedom is 0.949; spots near a line scatter less, and the traits take up
-    // some.
+    // The mean of |t| with five degrees of freedom is 0.949; spots near a line scatter less, and the traits
+    // take up some.
     @Test
     void theResidualIsOfTheSizeOfTheNoise() {
         assertEquals(COMPOUNDS * TRUTH.percents().length, fit.readings());

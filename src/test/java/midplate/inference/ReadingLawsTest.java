@@ -81,8 +81,8 @@ class ReadingLawsTest {
         Outlook before = after(Plates.ACETATE, setting);
         Outlook bounded = after(Plates.ACETATE, setting, Plates.bound(Plates.ACETATE, 20, "A", Reading.atFront(0)));
         for (double percent : GRID) {
-            // at the start line itself half of the readings of a spot of Rf 0 lie below 0: spots there lose half their
-            // weight
+            // at the start line itself half of the readings of a spot of Rf 0 lie below 0: spots there lose
+            // half their weight
             assertEquals(before.rf(0, percent), bounded.rf(0, percent), 0.06, percent + " %");
         }
     }

@@ -96,8 +96,8 @@ class SharedErrorReferenceTest {
         return Math.exp(-0.5 * error * error / (SHARED_ERROR * SHARED_ERROR));
     }
 
-    // The readings of both spots lie above what their neighbours in the prior would show, so the plate's error is not
-    // 0.
+    // The readings of both spots lie above what their neighbours in the prior would show, so the plate's error
+    // is not 0.
     @ParameterizedTest
     @CsvSource({"3, 0.25, 0.4, 4", "3, 0.12, 0.7, 3", "6, 0.9, 0.8, 3", "1, 0.08, 0.93, 2"})
     void expectationsAndJointChanceAgree(int share, double a, double b, int next) {
@@ -131,10 +131,9 @@ class SharedErrorReferenceTest {
         assertEquals(chance / weights, outlook.chance(percent, List.of(0, 1)), 0.02, "joint chance");
     }
 
-    // Own algebra of importance sampling: with their weights the errors tried have the mean and the variance of the
-    // prior,
-    // however much wider they were looked for. One plate with one spot, which tells next to nothing of the plate's
-    // error.
+    // Own algebra of importance sampling: with their weights the errors tried have the mean and the variance of
+    // the prior, however much wider they were looked for. One plate with one spot, which tells next to nothing
+    // of the plate's error.
     @Test
     void theErrorsTriedAreWeighedBackToTheirPrior() {
         List<List<Trial>> spot = List.of(List.of(new Trial(0, 25, Reading.of(0.4))));

@@ -112,9 +112,8 @@ class UnlabelledLawsTest {
         assertEquals(outlook.rf(0, 40), outlook.rf(1, 40), 1e-9);
     }
 
-    // Labelled at 10 and at 50 %, both are expected within 0.02 of each other at 60 %: what is seen there as one spot
-    // holds
-    // both.
+    // Labelled at 10 and at 50 %, both are expected within 0.02 of each other at 60 %: what is seen
+    // there as one spot holds both.
     @ParameterizedTest
     @EnumSource(Setting.class)
     void oneSpotHidesTwoWhereBothAreExpected(Setting setting) {

@@ -110,9 +110,8 @@ class PlateMistakesTest {
         assertEquals(List.of(), said(good));
     }
 
-    // Own algebra: from the edge 20/60 = 0.333; from 10 mm (20 − 10)/(60 − 10) = 0.2. A spot at 50 mm moves less: told
-    // is
-    // the spot that moves most.
+    // Own algebra: from the edge 20/60 = 0.333; from 10 mm (20 − 10)/(60 − 10) = 0.2. A spot at 50 mm moves
+    // less: told is the spot that moves most.
     @Test
     void tellsByHowMuchAStartLineAtTheEdgeChangesRf() {
         Message shift = said(PlateMeasurement.of(70, 0, 60, spot("B", 50), spot("A", 20))).stream()

@@ -139,6 +139,24 @@ class RoutesIT {
     }
 
     @Test
+    void theScriptOfTheChartsComesFromItsLibraryAlsoWhereThePageIsAFolder(@TempDir Path folder)
+            throws IOException, InterruptedException {
+        PageServer other = PageServer.of(FakeAdviser.exchange(), 0, folder).start();
+        try {
+            HttpResponse<String> script = get(other, "/d3.min.js");
+            assertEquals(200, script.statusCode());
+            assertTrue(script.headers().firstValue("Content-Type").orElse("").startsWith("text/javascript"));
+            String named = Files.readString(Path.of("pom.xml"))
+                    .replaceAll("(?s).*<artifactId>d3</artifactId><version>([0-9.]+)</version>.*", "$1");
+            assertTrue(
+                    script.body().startsWith("// https://d3js.org v" + named),
+                    script.body().substring(0, 60));
+        } finally {
+            other.stop();
+        }
+    }
+
+    @Test
     void answersToHead() throws IOException, InterruptedException {
         for (String path : List.of("/", "/api/version")) {
             HttpRequest head = HttpRequest.newBuilder(

@@ -12,11 +12,14 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Objects;
 import java.util.Set;
+import java.util.stream.Stream;
+import java.util.stream.StreamSupport;
 import midplate.plate.Limit;
 import midplate.plate.Reading;
 import midplate.plate.Run;
 import midplate.plate.Setting;
 import midplate.plate.UnlabelledLane;
+import midplate.words.Language;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -200,6 +203,41 @@ class UnlabelledRequestTest {
         assertEquals(0.4, unlabelled.at("/1/rf").asDouble());
         assertFalse(MAPPER.readTree(EXCHANGE.reading("{" + LINES + "\"spots\": [{\"spot\": \"A\", \"centreMm\": 20}]}"))
                 .has("unlabelled"));
+    }
+
+    // A spot that is called "1" by its owner keeps that name.
+    @ParameterizedTest
+    @CsvSource({"ENGLISH, no. 2, no. 3", "GERMAN, Nr. 2, Nr. 3"})
+    void aSpotWithoutANameIsCalledByItsPlaceInEachLanguage(Language language, String second, String third)
+            throws IOException {
+        Exchange exchange = EXCHANGE.in(language);
+        JsonNode read = MAPPER.readTree(exchange.reading(
+                "{" + LINES + "\"spots\": [{\"spot\": \"1\", \"centreMm\": 60.5}, {\"centreMm\": 60.5}]}"));
+        assertEquals(
+                List.of("plate.spot-past-front 1", "plate.spot-past-front " + second),
+                told(read.get("warnings")).toList());
+        assertTrue(read.at("/warnings/1/text").asText().contains(second), read.toString());
+        JsonNode run = MAPPER.readTree(
+                exchange.advice(request("{\"percentStrong\": 10, \"unlabelled\": [0.3, 0]}"), Setting.BENCH)
+                        .json());
+        assertTrue(told(run.get("notes")).toList().contains("note.taken-as-start " + second), run.toString());
+        JsonNode plate = MAPPER.readTree(exchange.advice(
+                        request(plate("{\"spot\": \"A\", \"rf\": 0.2}", "{\"centreMm\": 60.5}", "{\"rf\": 1}")),
+                        Setting.BENCH)
+                .json());
+        assertTrue(told(plate.get("notes")).toList().contains("plate.spot-past-front " + second), plate.toString());
+        assertTrue(told(plate.get("notes")).toList().contains("note.taken-as-front " + third), plate.toString());
+        BadInput bad = assertThrows(
+                BadInput.class,
+                () -> exchange.reading("{" + LINES + "\"spots\": [{\"rf\": 0.2}, {\"centreMm\": 69}]}"));
+        assertTrue(bad.faults().get(0).message().contains(second), bad.faults().toString());
+    }
+
+    /** The key of each message and the spot that it names. */
+    private static Stream<String> told(JsonNode messages) {
+        return StreamSupport.stream(messages.spliterator(), false)
+                .map(each ->
+                        each.get("key").asText() + " " + each.at("/args/spot").asText());
     }
 
     @Test
