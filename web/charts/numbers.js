@@ -57,7 +57,7 @@ export function tableOf(id, title, { share, shares, columns, advised }) {
 }
 
 /** All numbers, one share a line, with a decimal point whatever the language. @param {Numbers} numbers */
-export function csvOf({ share, shares, columns }) {
+function csvOf({ share, shares, columns }) {
   const quoted = (/** @type {string} */ text) => (/[",\n\r]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text);
   const head = [share, ...columns.map((column) => column.head)].map(quoted).join(",");
   const lines = shares.map((each, i) => [each, ...columns.map(({ values }) => values[i])].map((value) => String(Number(value.toFixed(6)))).join(","));

@@ -60,7 +60,7 @@ function download(blob, name) {
 }
 
 /** The chart as text of an SVG file, with its size in pixels. @param {Taken} taken */
-export function drawingOf(taken) {
+function drawingOf(taken) {
   const lines = taken.words.flatMap(folded);
   const units = HEAD + HEIGHT + LINE * lines.length + 14;
   const svg = /** @type {SVGSVGElement} */ (byId(`${taken.id}-drawing`).cloneNode(true));

@@ -238,7 +238,7 @@ export function removeReading(sheet, id) {
 }
 
 /** A name that no spot has yet: the next letter. @param {Sheet} sheet */
-export function freeName(sheet) {
+function freeName(sheet) {
   const taken = new Set(sheet.spots.map((spot) => spot.name));
   for (let i = 0; i < 26; i++) {
     const letter = String.fromCharCode(65 + i);

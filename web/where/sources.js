@@ -5,7 +5,7 @@ import { make } from "../dom.js";
 import { say } from "../texts.js";
 
 /** A work that stands for none. */
-export const NO_WORK = "CommonPractice";
+const NO_WORK = "CommonPractice";
 
 /**
  * @param {import("../state.js").State} state
