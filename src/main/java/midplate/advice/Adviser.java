@@ -6,6 +6,7 @@ import midplate.catalogue.MeasuredPair;
 import midplate.catalogue.MeasuredPairs;
 import midplate.catalogue.SolventCatalogue;
 import midplate.chemistry.Solvent;
+import midplate.inference.KeptLatest;
 import midplate.inference.Knowledge;
 import midplate.inference.Outlook;
 import midplate.inference.PlateModels;
@@ -13,15 +14,19 @@ import midplate.words.Message;
 import midplate.words.Refusal;
 
 /**
- * Answers questions about the next plate. Immutable and safe to share between threads.
+ * Answers questions about the next plate. Immutable but for what it keeps, and safe to share between threads.
  *
  * <p>A question is refused when its two solvents are no eluent, stand in the wrong order, or were not measured together.
  */
 public final class Adviser {
+    /** So many questions are remembered with what was answered; a hard one takes about half a megabyte. */
+    private static final int MOST_KEPT = 32;
+
     private final SolventCatalogue catalogue;
     private final List<MeasuredPair> measured;
     private final PairChoice pairs;
     private final PlateModels models;
+    private final KeptLatest<Question, KeptConsultation> latest = new KeptLatest<>(MOST_KEPT);
 
     private Adviser(SolventCatalogue catalogue, MeasuredPairs curves) {
         this.catalogue = catalogue;
@@ -78,8 +83,15 @@ public final class Adviser {
         return consult(question).curves();
     }
 
-    /** Learns what the plates of a question say, once for everything that is asked of it. */
+    /** Learns what the plates of a question say, once for everything that is asked of it, and for the same question asked again. */
     public Consultation consult(Question question) {
+        KeptConsultation kept = latest.get(question, () -> new KeptConsultation(() -> learned(question)));
+        kept.open();
+        return kept;
+    }
+
+    /** What the plates of a question say, with nothing kept. */
+    PlateConsultation learned(Question question) {
         if (question.spots().isEmpty()) {
             throw new Refusal(
                     "spots",

@@ -30,7 +30,7 @@ record Aim(Outlook outlook, List<Integer> spots, Parting parting) {
 
     /** The same, or, where the chance of the window alone is below what is needed, that chance, which is no smaller. */
     double chance(double percent, double needed) {
-        double inside = outlook.chance(percent, spots);
+        double inside = outlook.chance(percent, spots, needed);
         return inside < needed ? inside : chance(percent);
     }
 

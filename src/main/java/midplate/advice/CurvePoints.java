@@ -22,6 +22,7 @@ final class CurvePoints {
     private static final double WRITTEN = 1e4;
 
     private static final int DEEPEST = 5;
+    private static final List<Double> REGULAR = steps();
 
     private final List<DoubleUnaryOperator> chances;
     private final List<Double> points = new ArrayList<>();
@@ -44,6 +45,10 @@ final class CurvePoints {
 
     /** The regular steps alone. */
     static List<Double> regular() {
+        return REGULAR;
+    }
+
+    private static List<Double> steps() {
         List<Double> percents = new ArrayList<>();
         for (double[] stretch : STEPS) {
             for (int step = 0; stretch[0] + step * stretch[1] < stretch[2] - 1e-9; step++) {
@@ -51,7 +56,7 @@ final class CurvePoints {
             }
         }
         percents.add(100.0);
-        return percents;
+        return List.copyOf(percents);
     }
 
     private void halve(double low, double high, int deep) {

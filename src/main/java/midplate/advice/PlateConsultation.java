@@ -12,7 +12,9 @@ import java.util.function.DoubleUnaryOperator;
 import java.util.stream.IntStream;
 import midplate.catalogue.MeasuredPair;
 import midplate.catalogue.SolventCatalogue;
+import midplate.inference.Climb;
 import midplate.inference.Outlook;
+import midplate.inference.PairModel;
 import midplate.inference.Parting;
 import midplate.inference.PlateModels;
 import midplate.inference.PossibleSamples;
@@ -73,7 +75,7 @@ final class PlateConsultation implements Consultation {
         Ratio ratio = search.pourable(question.glassware());
         Forecast forecast = forecast(ratio.percentStrong());
         Pour pour = Pouring.of(ratio, question.glassware(), aim);
-        double gap = search.samples().smallestGap(outlook.knowledge().model().strength(forecast.percentStrong()));
+        double gap = search.samples().smallestGap(outlook.knowledge().model().climb(forecast.percentStrong()));
         double noRatio = chanceNoRatioWorks(search);
         Goal goal = goal(forecast);
         List<Alternative> instead = goal.chance() >= GOOD_ENOUGH
@@ -113,16 +115,13 @@ final class PlateConsultation implements Consultation {
 
     private double chanceNoRatioWorks(RatioSearch search) {
         Window window = question.window();
+        PairModel model = outlook.knowledge().model();
         return search.samples()
                 .shareWithoutRatio(
                         window.low(),
                         window.high(),
-                        outlook.knowledge()
-                                .model()
-                                .strength(outlook.knowledge().model().lowestPercent()),
-                        outlook.knowledge()
-                                .model()
-                                .strength(outlook.knowledge().model().highestPercent()));
+                        model.strength(model.lowestPercent()),
+                        model.strength(model.highestPercent()));
     }
 
     private List<Message> notes(RatioSearch.Found best, Forecast forecast, Pour pour, double noRatio) {
@@ -179,17 +178,17 @@ final class PlateConsultation implements Consultation {
                             each.stream().map(Outlook.Spot::high).toList()));
         }
         PossibleSamples samples = outlook.possibleSamples();
-        List<Double> strengths = spots.size() < 2
+        List<Climb> climbs = spots.size() < 2
                 ? List.of()
                 : percents.stream()
-                        .map(p -> outlook.knowledge().model().strength(p))
+                        .map(p -> outlook.knowledge().model().climb(p))
                         .toList();
         return new Curves(
                 percents,
                 curves,
                 percents.stream().map(chance::applyAsDouble).toList(),
-                strengths.stream().map(samples::smallestGap).toList(),
-                strengths.stream().map(samples::smallestResolution).toList(),
+                climbs.stream().map(samples::smallestGap).toList(),
+                climbs.stream().map(samples::smallestResolution).toList(),
                 arePairsNamed() ? percents.stream().map(goal::applyAsDouble).toList() : List.of());
     }
 }

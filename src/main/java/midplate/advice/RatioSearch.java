@@ -12,12 +12,14 @@ import midplate.inference.PossibleSamples;
  *
  * <p>The best chance that every spot reads inside the window, and the named pairs lie apart, counts first. Among shares whose
  * chance is within 0.02 of the best, the spots' separation decides: the largest expected smallest resolution between
- * neighbours; one spot alone should come nearest to Rf 0.4. Where the best chance is itself small, 0.02 would let anything
+ * neighbours; one spot alone should come nearest to Rf 0.4. Among the simple ratios to pour, of which few come near the best,
+ * it decides within 0.005 only: there 0.02 cost about one hit in a hundred. Where the best chance is itself small, 0.02 would let anything
  * through; then a share must also keep nine tenths of it. Where even the best is below 0.02, the number of spots to expect
  * inside, and of pairs apart, decides.
  */
 final class RatioSearch {
     private static final double AS_GOOD = 0.02;
+    private static final double AS_GOOD_POURED = 0.005;
     private static final double KEPT = 0.9;
     private static final double HOPELESS = 0.02;
     /** Where one spot alone should come nearest [1]. */
@@ -26,6 +28,7 @@ final class RatioSearch {
     private static final double FINE_TO = 10;
     private static final double FINE = 0.25;
     private static final double COARSE = 0.5;
+    private static final List<Double> EVERY = every();
     private static final int STRIDE = 5;
     /** Below 2.5 % the strength climbs so steeply that each share is tried. */
     private static final int EACH_UP_TO = 10;
@@ -59,7 +62,7 @@ final class RatioSearch {
 
     /** The optimum on a grid of 0.25 % up to 10 % and 0.5 % above, as far as the pair was measured. */
     Found optimum() {
-        return best(promising);
+        return best(promising, AS_GOOD);
     }
 
     /** Mixtures poured in practice, of which this glassware can measure both parts. */
@@ -86,7 +89,7 @@ final class RatioSearch {
     /** The best of the mixtures that are poured in practice and that the glassware can measure. */
     Ratio pourable(Glassware glassware) {
         List<Ratio> ratios = pourables(glassware);
-        return at(best(shares(ratios)).percent(), ratios);
+        return at(best(shares(ratios), AS_GOOD_POURED).percent(), ratios);
     }
 
     /** Of the same mixtures the one with the greatest chance, whatever it parts. */
@@ -152,20 +155,20 @@ final class RatioSearch {
     }
 
     /** The chance that is as good as the best. */
-    private static double least(double most) {
-        return most < HOPELESS ? 0 : Math.max(most - AS_GOOD, KEPT * most);
+    private static double least(double most, double asGood) {
+        return most < HOPELESS ? 0 : Math.max(most - asGood, KEPT * most);
     }
 
-    /** The optimum among given shares, at least one. */
-    Found best(List<Double> percents) {
+    /** The optimum among given shares, at least one; a chance that lies no farther from the best is as good. */
+    private Found best(List<Double> percents, double asGood) {
         List<Found> all = new ArrayList<>();
         double most = 0;
         for (double percent : percents) {
-            Found found = new Found(percent, aim.chance(percent, least(most)));
+            Found found = new Found(percent, aim.chance(percent, least(most, asGood)));
             all.add(found);
             most = Math.max(most, found.chance());
         }
-        double least = least(most);
+        double least = least(most, asGood);
         Found best = all.get(0);
         double bestWorth = Double.NEGATIVE_INFINITY;
         for (Found found : all) {
@@ -224,11 +227,10 @@ final class RatioSearch {
 
     /** The smallest resolution between neighbours to expect at a share [1, relative]. */
     double resolution(double percent) {
-        return samples.smallestResolution(outlook.knowledge().model().strength(percent));
+        return samples.smallestResolution(outlook.knowledge().model().climb(percent));
     }
 
-    /** Shares from one limit to the other [% v/v]. */
-    static List<Double> grid(double from, double to) {
+    private static List<Double> every() {
         List<Double> grid = new ArrayList<>();
         for (int step = 0; step * FINE < FINE_TO; step++) {
             grid.add(step * FINE);
@@ -236,7 +238,17 @@ final class RatioSearch {
         for (int step = 0; FINE_TO + step * COARSE <= 100; step++) {
             grid.add(FINE_TO + step * COARSE);
         }
-        grid.removeIf(percent -> percent < from || percent > to);
+        return List.copyOf(grid);
+    }
+
+    /** Shares from one limit to the other [% v/v]. */
+    static List<Double> grid(double from, double to) {
+        List<Double> grid = new ArrayList<>(EVERY.size());
+        for (Double percent : EVERY) {
+            if (percent >= from && percent <= to) {
+                grid.add(percent);
+            }
+        }
         if (grid.isEmpty() || grid.get(grid.size() - 1) < to) {
             grid.add(to);
         }

@@ -17,11 +17,12 @@ import java.util.concurrent.Future;
 import midplate.wire.Exchange;
 
 /**
- * Answers lines of requests in their order: one thread reads, two work, the calling one writes. The queue between them is
+ * Answers lines of requests in their order: one thread reads, three work, the calling one writes. Three, so that two
+ * cores are busy while one waits for the answer to a question that another works on. The queue between them is
  * bounded, so memory stays small however long the input is; each answer is written and flushed as soon as it is its turn.
  */
 public final class Batch {
-    private static final int WORKERS = 2;
+    private static final int WORKERS = 3;
     private static final int WAITING = 64;
 
     private final Exchange exchange;

@@ -5,54 +5,130 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The results of a benchmark.
  *
  * @param setting what was asked of what, in words and numbers, by name
  * @param contenders the figures of each contender, by its name and theirs; contenders in the order they ran
- * @param differences paired differences {@code A − B} on the same questions, by pair of names and figure
+ * @param ceilings what could be reached at best: a contender told all else ({@link Told}), by its name, and what a second
+ *     series says of the first, under {@value #REPEAT}
+ * @param neighboursLeftOut contenders trained without the neighbours of what they were asked about, by their names
+ * @param plateError contenders on plates that an error of their own moves; see {@link PlateErrorMarks}
+ * @param differences paired differences on the same questions, by figure, under {@code A − B}: the first contender less each
+ *     other one, and those named by {@link #toCeiling}, {@link #toUsual} and {@link #withoutNeighbours}
  */
 public record Accuracy(
         Map<String, Object> setting,
         Map<String, Map<String, Figure>> contenders,
+        Map<String, Map<String, Figure>> ceilings,
+        Map<String, Map<String, Figure>> neighboursLeftOut,
+        Map<String, Map<String, Figure>> plateError,
         Map<String, Map<String, Figure>> differences) {
+    /** The name of the ceiling that needs no model. */
+    static final String REPEAT = "A second series";
+
     /** Keeps its own copies. */
     public Accuracy {
         setting = Collections.unmodifiableMap(new LinkedHashMap<>(setting));
         contenders = Collections.unmodifiableMap(new LinkedHashMap<>(contenders));
+        ceilings = Collections.unmodifiableMap(new LinkedHashMap<>(ceilings));
+        neighboursLeftOut = Collections.unmodifiableMap(new LinkedHashMap<>(neighboursLeftOut));
+        plateError = Collections.unmodifiableMap(new LinkedHashMap<>(plateError));
         differences = Collections.unmodifiableMap(new LinkedHashMap<>(differences));
     }
 
     /** Works out figures and errors from samples. */
-    static Accuracy of(Map<String, Object> setting, Map<String, Samples> samples, Bootstrap bootstrap) {
-        Map<String, Map<String, Figure>> contenders = new LinkedHashMap<>();
-        samples.forEach((name, its) -> {
-            Map<String, Figure> figures = new TreeMap<>();
-            its.byName().forEach((figure, sample) -> figures.put(figure, bootstrap.figure(sample)));
-            contenders.put(name, figures);
-        });
+    static Accuracy of(Map<String, Object> setting, Results results, Bootstrap bootstrap) {
+        Map<String, Samples> contenders = results.part(Results.Part.CONTENDERS);
+        Map<String, Samples> ceilings = results.part(Results.Part.CEILINGS);
+        Map<String, Samples> strangers = results.part(Results.Part.NEIGHBOURS_LEFT_OUT);
         Map<String, Map<String, Figure>> differences = new LinkedHashMap<>();
-        List<String> names = new ArrayList<>(samples.keySet());
-        for (int i = 0; i < names.size(); i++) {
-            for (int j = i + 1; j < names.size(); j++) {
-                differences.put(
-                        names.get(i) + " − " + names.get(j),
-                        paired(of(samples, names.get(i)), of(samples, names.get(j)), bootstrap));
-            }
-        }
-        return new Accuracy(setting, contenders, differences);
+        againstTheFirst(contenders)
+                .forEach(pair -> differences.put(
+                        less(pair.one, pair.other),
+                        paired(contenders.get(pair.one), contenders.get(pair.other), bootstrap)));
+        ceilings.forEach(
+                (name, ceiling) -> differences.put(toCeiling(name), paired(contenders.get(name), ceiling, bootstrap)));
+        strangers.forEach(
+                (name, stranger) -> differences.put(toUsual(name), paired(stranger, contenders.get(name), bootstrap)));
+        againstTheFirst(strangers)
+                .forEach(pair -> differences.put(
+                        withoutNeighbours(pair.one, pair.other),
+                        paired(strangers.get(pair.one), strangers.get(pair.other), bootstrap)));
+        return new Accuracy(
+                setting,
+                figures(contenders, bootstrap),
+                figures(ceilings, bootstrap),
+                figures(strangers, bootstrap),
+                figures(results.part(Results.Part.PLATE_ERROR), bootstrap),
+                differences);
     }
 
-    private static Map<String, Sample> of(Map<String, Samples> samples, String name) {
-        return samples.getOrDefault(name, new Samples()).byName();
+    /** These results with one more ceiling. */
+    Accuracy withCeiling(String name, Map<String, Figure> figures) {
+        Map<String, Map<String, Figure>> more = new LinkedHashMap<>(ceilings);
+        more.put(name, figures);
+        return new Accuracy(setting, contenders, more, neighboursLeftOut, plateError, differences);
     }
 
-    private static Map<String, Figure> paired(Map<String, Sample> one, Map<String, Sample> other, Bootstrap bootstrap) {
+    /** The difference of two contenders. */
+    static String less(String one, String other) {
+        return one + " − " + other;
+    }
+
+    /** A contender less the same with all else told. */
+    static String toCeiling(String contender) {
+        return less(contender, contender + ", all else told");
+    }
+
+    /** A contender trained without neighbours less the same with all of its training. */
+    static String toUsual(String contender) {
+        return less(contender + ", neighbours left out", contender);
+    }
+
+    /** The difference of two contenders that were both trained without neighbours. */
+    static String withoutNeighbours(String one, String other) {
+        return less(one, other) + ", neighbours left out";
+    }
+
+    /** The name of the contender that the others are compared with. */
+    Optional<String> first() {
+        return contenders.keySet().stream().findFirst();
+    }
+
+    private static Map<String, Figure> figures(Samples samples, Bootstrap bootstrap) {
         Map<String, Figure> figures = new TreeMap<>();
-        one.forEach((name, sample) -> {
-            Sample less = other.get(name);
+        samples.byName().forEach((figure, sample) -> figures.put(figure, bootstrap.figure(sample)));
+        return figures;
+    }
+
+    private static Map<String, Map<String, Figure>> figures(Map<String, Samples> samples, Bootstrap bootstrap) {
+        Map<String, Map<String, Figure>> all = new LinkedHashMap<>();
+        samples.forEach((name, its) -> all.put(name, figures(its, bootstrap)));
+        return all;
+    }
+
+    private record Pair(String one, String other) {}
+
+    private static List<Pair> againstTheFirst(Map<String, Samples> samples) {
+        List<String> names = new ArrayList<>(samples.keySet());
+        return names.stream()
+                .skip(1)
+                .map(other -> new Pair(names.get(0), other))
+                .toList();
+    }
+
+    private static Map<String, Figure> paired(@Nullable Samples one, @Nullable Samples other, Bootstrap bootstrap) {
+        Map<String, Figure> figures = new TreeMap<>();
+        if (one == null || other == null) {
+            return figures;
+        }
+        one.byName().forEach((name, sample) -> {
+            Sample less = other.byName().get(name);
             if (less != null && pairable(name)) {
                 figures.put(name, bootstrap.figure(sample.minus(less)));
             }
@@ -62,6 +138,6 @@ public record Accuracy(
 
     /** What the questions alone sort, and not the answers. */
     private static boolean pairable(String figure) {
-        return !figure.contains("-third") && !figure.contains(".fifth-");
+        return !figure.contains("-third") && !figure.contains(".fifth-") && !figure.contains(".tenth-");
     }
 }

@@ -28,6 +28,9 @@ public final class AccuracyFile {
         Map<String, String> parts = new LinkedHashMap<>();
         parts.put("setting", object(2, accuracy.setting(), AccuracyFile::quoted));
         parts.put("contenders", object(2, accuracy.contenders(), AccuracyFile::figures));
+        parts.put("ceilings", object(2, accuracy.ceilings(), AccuracyFile::figures));
+        parts.put("neighboursLeftOut", object(2, accuracy.neighboursLeftOut(), AccuracyFile::figures));
+        parts.put("plateError", object(2, accuracy.plateError(), AccuracyFile::figures));
         parts.put("differences", object(2, accuracy.differences(), AccuracyFile::figures));
         return object(1, parts, part -> part) + "\n";
     }
@@ -43,6 +46,9 @@ public final class AccuracyFile {
             return new Accuracy(
                     map(root, "setting", AccuracyFile::plain),
                     map(root, "contenders", AccuracyFile::figures),
+                    map(root, "ceilings", AccuracyFile::figures),
+                    map(root, "neighboursLeftOut", AccuracyFile::figures),
+                    map(root, "plateError", AccuracyFile::figures),
                     map(root, "differences", AccuracyFile::figures));
         } catch (JsonProcessingException e) {
             throw new IllegalArgumentException("No results of a benchmark: " + e.getOriginalMessage(), e);

@@ -1,146 +1,130 @@
 package midplate.benchmark;
 
-import java.util.LinkedHashMap;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
-import org.jspecify.annotations.Nullable;
+import java.util.function.Function;
 
-/** The results as Markdown tables, and their place in a document between two marks. */
-public final class AccuracyTable {
-    /** The line above the table. */
-    public static final String BEGIN = "<!-- accuracy:begin -->";
-    /** The line below the table. */
-    public static final String END = "<!-- accuracy:end -->";
-
-    private static final List<Column> COLUMNS = List.of(
-            new Column("error, one trial", "one-trial-informative.error", Form.RF),
-            new Column("error, two trials", "two-trials.error", Form.RF),
-            new Column("error, one trial with methanol", "methanol-one-trial-informative.error", Form.RF),
-            new Column("90 % bands hold", "one-trial-informative.cover90", Form.PERCENT),
-            new Column("possible plates hit", "plates.possible.hit", Form.PERCENT),
-            new Column("after a failed trial", "plates.possible.failed-trial.hit", Form.PERCENT),
-            new Column("after a spot at the start line", "plates.possible.baseline.hit", Form.PERCENT),
-            new Column("after a spot at the front", "plates.possible.front.hit", Form.PERCENT),
-            new Column("chance said less came true", "plates.all.said-less-came", Form.SIGNED));
-
-    private static final List<Column> FIFTHS = List.of(
-            Column.chance("0–0.2", "plates.all.fifth-1.said", "plates.all.fifth-1.came"),
-            Column.chance("0.2–0.4", "plates.all.fifth-2.said", "plates.all.fifth-2.came"),
-            Column.chance("0.4–0.6", "plates.all.fifth-3.said", "plates.all.fifth-3.came"),
-            Column.chance("0.6–0.8", "plates.all.fifth-4.said", "plates.all.fifth-4.came"),
-            Column.chance("0.8–1", "plates.all.fifth-5.said", "plates.all.fifth-5.came"));
-
-    private static final String GUESSES = "unlabelled.guess.right";
-    private static final List<Column> UNLABELLED = List.of(
-            Column.chance("mean probability said → guesses right", "unlabelled.guess.said", GUESSES),
-            Column.chance("every compound apart", "unlabelled.guess.apart.said", "unlabelled.guess.apart.right"),
-            Column.chance("said 0.8–1", "unlabelled.guess.fifth-5.said", "unlabelled.guess.fifth-5.came"),
-            new Column("error, second plate labelled", "unlabelled.error.second-labelled", Form.RF),
-            new Column("error, second plate unlabelled", "unlabelled.error.second-unlabelled", Form.RF),
-            new Column("error, first plate alone", "unlabelled.error.first-alone", Form.RF),
-            new Column("chance said less came true", "unlabelled.plates.said-less-came", Form.SIGNED));
+/**
+ * The results as Markdown tables, each figure with its standard error. A table whose questions were not asked is left out.
+ *
+ * <ol>
+ *   <li>Accuracy: a figure a row; the first contender, the model it had before with the paired difference, the ceilings (that of
+ *       a second series with how many structures stand behind it), all others.
+ *   <li>90 % bands of the program and its simpler forms.
+ *   <li>Chances said and come true, a contender a row.
+ *   <li>The same after a training without neighbours; plates moved by an error of their own; second plates without labels.
+ * </ol>
+ */
+final class AccuracyTable {
+    private static final String SAID_LESS_CAME = "plates.all.said-less-came";
+    private static final String HIT = "plates.possible.hit";
+    private static final List<Row> ACCURACY = List.of(
+            new Row("error, one trial", "one-trial-informative.error", FigureForm.RF, "hexane-ethyl-acetate"),
+            new Row("error, two trials", "two-trials.error", FigureForm.RF, "hexane-ethyl-acetate"),
+            new Row(
+                    "error, one trial with methanol",
+                    "methanol-one-trial-informative.error",
+                    FigureForm.RF,
+                    "dichloromethane-methanol"),
+            new Row("possible plates hit", HIT, FigureForm.PERCENT),
+            new Row("– after a failed trial", "plates.possible.failed-trial.hit", FigureForm.PERCENT),
+            new Row("– after a spot at the start line", "plates.possible.baseline.hit", FigureForm.PERCENT),
+            new Row("– after a spot at the front", "plates.possible.front.hit", FigureForm.PERCENT),
+            new Row("chance said less came true", SAID_LESS_CAME, FigureForm.SIGNED));
 
     private AccuracyTable() {}
 
-    /**
-     * Two tables, a contender a row, each figure with its standard error: accuracy, and chances said and come true. A third
-     * one for a second plate without labels, with the contenders that were asked about it, unless there are none.
-     */
-    public static String of(Accuracy accuracy) {
-        String tables = table("model", COLUMNS, accuracy.contenders()) + "\n"
-                + table("model: mean chance said → share come true", FIFTHS, accuracy.contenders());
-        Map<String, Map<String, Figure>> matching = new LinkedHashMap<>(accuracy.contenders());
-        matching.values().removeIf(figures -> !figures.containsKey(GUESSES));
-        return matching.isEmpty()
-                ? tables
-                : tables + "\n" + table("model: second plate without labels", UNLABELLED, matching);
-    }
-
-    private static String table(String corner, List<Column> columns, Map<String, Map<String, Figure>> contenders) {
-        String heads = columns.stream().map(Column::head).collect(Collectors.joining(" | "));
-        String head = "| " + corner + " | " + heads + " |\n";
-        String rule = "| --- |" + " ---: |".repeat(columns.size()) + "\n";
-        String rows = contenders.entrySet().stream()
-                .map(contender -> row(contender.getKey(), columns, contender.getValue()))
-                .collect(Collectors.joining());
-        return head + rule + rows;
-    }
-
-    private static String row(String name, List<Column> columns, Map<String, Figure> figures) {
-        return columns.stream()
-                .map(column -> column.text(figures))
-                .collect(Collectors.joining(" | ", "| " + name + " | ", " |\n"));
-    }
-
-    /**
-     * A document with this table between the two marks.
-     *
-     * @throws IllegalArgumentException when the marks are not there once each, in their order
-     */
-    public static String placed(String document, String table) {
-        int begin = once(document, BEGIN) + BEGIN.length();
-        int end = once(document, END);
-        if (end < begin) {
-            throw new IllegalArgumentException(END + " stands before " + BEGIN + "; swap them.");
+    /** All tables, an empty line between each two. */
+    static String of(Accuracy accuracy) {
+        List<String> tables = new ArrayList<>();
+        tables.add(accuracy(accuracy));
+        tables.add(BandTable.of(accuracy));
+        tables.add(chances(accuracy));
+        if (!accuracy.neighboursLeftOut().isEmpty()) {
+            tables.add(NeighbourTable.of(accuracy));
         }
-        return document.substring(0, begin) + "\n" + table + document.substring(end);
-    }
-
-    /** What stands between the two marks of a document. */
-    public static String found(String document) {
-        int begin = once(document, BEGIN) + BEGIN.length();
-        int end = once(document, END);
-        return document.substring(Math.min(begin, end), end).strip() + "\n";
-    }
-
-    private static int once(String document, String mark) {
-        int at = document.indexOf(mark);
-        if (at < 0 || document.indexOf(mark, at + 1) >= 0) {
-            throw new IllegalArgumentException("The document must hold " + mark + " exactly once; add or remove it.");
+        if (!accuracy.plateError().isEmpty()) {
+            tables.add(PlateErrorTable.of(accuracy));
         }
-        return at;
+        UnlabelledTable.of(accuracy).ifPresent(tables::add);
+        return String.join("\n", tables);
     }
 
-    private record Column(String head, String figure, Form form, Optional<String> said) {
-        Column(String head, String figure, Form form) {
+    private static String accuracy(Accuracy accuracy) {
+        List<Column> columns = columns(accuracy);
+        MarkdownTable table =
+                new MarkdownTable("figure", columns.stream().map(Column::head).toList());
+        for (Row row : ACCURACY) {
+            table.row(
+                    row.head(),
+                    columns.stream().map(column -> column.cell().apply(row)).toList());
+        }
+        return table.toString();
+    }
+
+    private static List<Column> columns(Accuracy accuracy) {
+        List<Column> columns = new ArrayList<>();
+        List<String> others = new ArrayList<>(accuracy.contenders().keySet());
+        String program = others.remove(0);
+        columns.add(new Column(program, row -> row.text(accuracy.contenders(), program)));
+        if (others.remove(Contenders.BEFORE)) {
+            columns.add(new Column(Contenders.BEFORE, row -> row.text(accuracy.contenders(), Contenders.BEFORE)));
+            columns.add(new Column(
+                    "difference", row -> row.difference(accuracy, Accuracy.less(program, Contenders.BEFORE))));
+        }
+        if (accuracy.ceilings().containsKey(program)) {
+            columns.add(new Column("all else told", row -> row.text(accuracy.ceilings(), program)));
+        }
+        if (accuracy.ceilings().containsKey(Accuracy.REPEAT)) {
+            columns.add(new Column("a second series", row -> row.repeat(accuracy)));
+        }
+        others.forEach(name -> columns.add(new Column(name, row -> row.text(accuracy.contenders(), name))));
+        return columns;
+    }
+
+    private static String chances(Accuracy accuracy) {
+        MarkdownTable table = new MarkdownTable(
+                "mean chance said → share come true", List.of("0–0.2", "0.2–0.4", "0.4–0.6", "0.6–0.8", "0.8–1"));
+        accuracy.contenders().forEach((name, figures) -> {
+            List<String> cells = new ArrayList<>();
+            for (int fifth = 1; fifth <= 5; fifth++) {
+                String part = "plates.all.fifth-" + fifth;
+                cells.add(FigureForm.chance(figures.get(part + ".said"), figures.get(part + ".came")));
+            }
+            table.row(name, cells);
+        });
+        return table.toString();
+    }
+
+    private record Column(String head, Function<Row, String> cell) {}
+
+    private record Row(String head, String figure, FigureForm form, Optional<String> repeatedPair) {
+        Row(String head, String figure, FigureForm form) {
             this(head, figure, form, Optional.empty());
         }
 
-        static Column chance(String head, String said, String came) {
-            return new Column(head, came, Form.CAME, Optional.of(said));
+        Row(String head, String figure, FigureForm form, String repeatedPair) {
+            this(head, figure, form, Optional.of(repeatedPair));
         }
 
-        String text(Map<String, Figure> figures) {
-            String before =
-                    said.map(name -> Form.SAID.text(figures.get(name)) + " → ").orElse("");
-            return before + form.text(figures.get(figure));
-        }
-    }
-
-    private enum Form {
-        RF("%.3f ± %.3f", 1),
-        PERCENT("%.0f ± %.0f %%", 100),
-        SIGNED("%+.2f ± %.2f", 1),
-        SAID("%.2f", 1),
-        CAME("%.2f ± %.2f", 1);
-
-        private final String format;
-        private final double factor;
-
-        Form(String format, double factor) {
-            this.format = format;
-            this.factor = factor;
+        String text(Map<String, Map<String, Figure>> part, String name) {
+            return form.text(part.getOrDefault(name, Map.of()).get(figure));
         }
 
-        String text(@Nullable Figure figure) {
-            if (figure == null || !Double.isFinite(figure.value())) {
-                return "–";
-            }
-            String text = String.format(Locale.ROOT, format, factor * figure.value(), factor * figure.standardError());
-            return text.replace('-', '−');
+        String difference(Accuracy results, String name) {
+            return form.ofDifference()
+                    .text(results.differences().getOrDefault(name, Map.of()).get(figure));
+        }
+
+        String repeat(Accuracy results) {
+            Map<String, Figure> repeats = results.ceilings().getOrDefault(Accuracy.REPEAT, Map.of());
+            String name = "repeat." + repeatedPair.orElse("none");
+            Figure structures = repeats.get(name + ".structures");
+            return form.text(repeats.get(name + ".error"))
+                    + (structures == null ? "" : String.format(Locale.ROOT, " (n = %.0f)", structures.value()));
         }
     }
 }

@@ -18,6 +18,7 @@ import midplate.advice.Question;
 import midplate.advice.Window;
 import midplate.catalogue.SolventCatalogue;
 import midplate.chemistry.Sorbent;
+import midplate.inference.Form;
 import midplate.inference.OpenMeasurements;
 import midplate.inference.PairCalibration;
 import midplate.inference.PairName;
@@ -29,29 +30,21 @@ import midplate.plate.Setting;
 import midplate.plate.UnlabelledLane;
 import midplate.plate.UnlabelledSpot;
 
-/** The program itself, asked as a user asks it, in the setting of the automated laboratory. */
+/** The program itself, asked as a user asks it, in the setting of the automated laboratory unless another one is asked for. */
 final class AdviserContender implements Contender {
     private final String name;
     private final SolventCatalogue catalogue;
     private final Adviser adviser;
-    private final UnlabelledSpots unlabelled;
 
-    /** Whether it is asked about plates without labels, which takes its time. */
-    enum UnlabelledSpots {
-        ASKED,
-        LEFT_OUT
-    }
-
-    private AdviserContender(String name, SolventCatalogue catalogue, Adviser adviser, UnlabelledSpots unlabelled) {
+    private AdviserContender(String name, SolventCatalogue catalogue, Adviser adviser) {
         this.name = name;
         this.catalogue = catalogue;
         this.adviser = adviser;
-        this.unlabelled = unlabelled;
     }
 
-    /** Fits the curves to the training folds. */
-    static ContenderFactory factory(
-            String name, SolventCatalogue catalogue, PairCalibration.Areas areas, UnlabelledSpots unlabelled) {
+    /** Fits the curves to the training folds; beyond the usual its contenders are asked what is named. */
+    static ContenderFactory factory(String name, SolventCatalogue catalogue, Form form, Further... further) {
+        Set<Further> asked = Set.of(further);
         return new ContenderFactory() {
             @Override
             public String name() {
@@ -63,8 +56,12 @@ final class AdviserContender implements Contender {
                 return new AdviserContender(
                         name,
                         catalogue,
-                        Adviser.of(catalogue, PairCalibration.fit(training, catalogue, "benchmark FOLDER", areas)),
-                        unlabelled);
+                        Adviser.of(catalogue, PairCalibration.fit(training, catalogue, "benchmark FOLDER", form)));
+            }
+
+            @Override
+            public Set<Further> further() {
+                return asked;
             }
         };
     }
@@ -88,8 +85,12 @@ final class AdviserContender implements Contender {
 
     @Override
     public Choice choose(List<List<TrialReading>> spots) {
-        Advice advice = adviser.advise(question(PairName.HEXANE_ETHYL_ACETATE, spots));
-        return choice(advice);
+        return choice(adviser.advise(question(PairName.HEXANE_ETHYL_ACETATE, spots)));
+    }
+
+    @Override
+    public Optional<Choice> choose(List<List<TrialReading>> spots, Setting setting) {
+        return Optional.of(choice(adviser.advise(question(PairName.HEXANE_ETHYL_ACETATE, spots, List.of(), setting))));
     }
 
     private static Choice choice(Advice advice) {
@@ -98,9 +99,6 @@ final class AdviserContender implements Contender {
 
     @Override
     public Optional<Matched> match(HalfLabelled plates, double[] percents) {
-        if (unlabelled == UnlabelledSpots.LEFT_OUT) {
-            return Optional.empty();
-        }
         PairName pair = PairName.HEXANE_ETHYL_ACETATE;
         Consultation consultation = adviser.consult(question(
                 pair,
@@ -147,6 +145,10 @@ final class AdviserContender implements Contender {
     }
 
     private Question question(PairName pair, List<List<TrialReading>> spots, List<Run> further) {
+        return question(pair, spots, further, Setting.AUTOMATED);
+    }
+
+    private Question question(PairName pair, List<List<TrialReading>> spots, List<Run> further, Setting setting) {
         List<String> names = new ArrayList<>();
         Map<TrialPlate, Map<String, Reading>> plates = new LinkedHashMap<>();
         for (int i = 0; i < spots.size(); i++) {
@@ -168,7 +170,7 @@ final class AdviserContender implements Contender {
                 names,
                 runs,
                 Window.USUAL,
-                Setting.AUTOMATED,
+                setting,
                 Glassware.AUTOMATED);
     }
 

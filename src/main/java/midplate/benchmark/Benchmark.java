@@ -4,10 +4,13 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import midplate.inference.Fold;
 import midplate.inference.OpenMeasurements;
 
@@ -18,9 +21,6 @@ import midplate.inference.OpenMeasurements;
  * digit, whatever the number of threads.
  */
 public final class Benchmark {
-    /** So far from the seeds of the other draws that no fold shares one. */
-    private static final int UNLABELLED_SEED = 1_001;
-
     private final OpenMeasurements measurements;
     private final List<ContenderFactory> factories;
     private final Plan plan;
@@ -47,26 +47,29 @@ public final class Benchmark {
     }
 
     private Accuracy run() {
-        Map<String, Samples> all = new LinkedHashMap<>();
-        factories.forEach(factory -> all.put(factory.name(), new Samples()));
-        for (Map<String, Samples> fold : folds()) {
-            fold.forEach((name, samples) ->
-                    all.computeIfAbsent(name, key -> new Samples()).addAll(samples));
+        List<FoldQuestions> folds = new ArrayList<>();
+        for (int i = 0; i < plan.folds(); i++) {
+            folds.add(FoldQuestions.of(measurements, new Fold(i, plan.folds()), plan));
         }
-        Bootstrap bootstrap = new Bootstrap(measurements.series(), plan.resamples(), plan.seed());
-        return Accuracy.of(setting(), all, bootstrap);
+        Results all = new Results();
+        answers(folds).forEach(all::addAll);
+        Accuracy accuracy =
+                Accuracy.of(setting(folds), all, new Bootstrap(measurements.series(), plan.resamples(), plan.seed()));
+        return accuracy.withCeiling(
+                Accuracy.REPEAT, RepeatMarks.of(measurements).figures(plan.resamples(), plan.seed()));
     }
 
-    private List<Map<String, Samples>> folds() {
-        ExecutorService threads = Executors.newFixedThreadPool(Math.min(plan.threads(), plan.folds()));
+    private List<Results> answers(List<FoldQuestions> folds) {
+        ExecutorService threads = Executors.newFixedThreadPool(plan.threads());
         try {
-            List<Future<Map<String, Samples>>> running = new ArrayList<>();
-            for (int i = 0; i < plan.folds(); i++) {
-                Fold fold = new Fold(i, plan.folds());
-                running.add(threads.submit(() -> ask(fold)));
+            List<Future<Results>> running = new ArrayList<>();
+            for (FoldQuestions fold : folds) {
+                for (ContenderFactory factory : factories) {
+                    running.add(threads.submit(() -> ask(fold, factory)));
+                }
             }
-            List<Map<String, Samples>> done = new ArrayList<>();
-            for (Future<Map<String, Samples>> fold : running) {
+            List<Results> done = new ArrayList<>();
+            for (Future<Results> fold : running) {
                 done.add(fold.get());
             }
             return done;
@@ -80,35 +83,50 @@ public final class Benchmark {
         }
     }
 
-    private Map<String, Samples> ask(Fold fold) {
-        OpenMeasurements training = measurements.select(fold, Fold.Part.OUTSIDE);
-        OpenMeasurements asked = measurements.select(fold, Fold.Part.INSIDE);
-        List<RatioTask> ratios = RatioTasks.of(asked);
-        List<PlateTask> plates = PlateTasks.of(asked, plan.setsPerFold(), plan.seed() + 1 + fold.index());
-        List<UnlabelledTask> unlabelled =
-                UnlabelledTasks.of(asked, plan.unlabelledPerFold(), plan.seed() + UNLABELLED_SEED + fold.index());
-        Map<String, Samples> results = new LinkedHashMap<>();
-        for (ContenderFactory factory : factories) {
-            Contender contender = new Remembering(factory.trainedOn(training));
-            Samples samples = ask(contender, ratios, plates);
-            UnlabelledMarks marks = new UnlabelledMarks(samples);
-            unlabelled.forEach(task -> marks.mark(task, contender));
-            results.put(factory.name(), samples);
+    private static Results ask(FoldQuestions fold, ContenderFactory factory) {
+        Results results = new Results();
+        String name = factory.name();
+        Set<Further> further = factory.further();
+        Contender contender = new Remembering(factory.trainedOn(fold.training()));
+        Samples usual = results.samples(Results.Part.CONTENDERS, name);
+        ask(contender, fold, Told.TRIALS, usual);
+        if (further.contains(Further.UNLABELLED)) {
+            UnlabelledMarks marks = new UnlabelledMarks(usual);
+            fold.unlabelled().forEach(task -> marks.mark(task, contender));
+        }
+        if (further.contains(Further.CEILING)) {
+            ask(contender, fold, Told.ALL_ELSE, results.samples(Results.Part.CEILINGS, name));
+        }
+        if (further.contains(Further.PLATE_ERROR)) {
+            fold.moved().forEach(task -> PlateErrorMarks.mark(task, contender, results));
+        }
+        if (further.contains(Further.NEIGHBOURS_LEFT_OUT)) {
+            Contender stranger = new Remembering(factory.trainedOn(fold.trainingWithoutNeighbours()));
+            ask(stranger, fold, Told.TRIALS, results.samples(Results.Part.NEIGHBOURS_LEFT_OUT, name));
         }
         return results;
     }
 
+    private static void ask(Contender contender, FoldQuestions fold, Told told, Samples samples) {
+        samples.addAll(ask(contender, fold.ratios(), fold.plates(), told));
+    }
+
     /** Puts questions to one contender and marks its answers. */
     static Samples ask(Contender contender, List<RatioTask> ratios, List<PlateTask> plates) {
+        return ask(contender, ratios, plates, Told.TRIALS);
+    }
+
+    /** The same with so much told. */
+    static Samples ask(Contender contender, List<RatioTask> ratios, List<PlateTask> plates, Told told) {
         Samples samples = new Samples();
-        RatioMarks ratioMarks = new RatioMarks(samples);
-        PlateMarks plateMarks = new PlateMarks(samples);
+        RatioMarks ratioMarks = new RatioMarks(samples, told);
+        PlateMarks plateMarks = new PlateMarks(samples, told);
         ratios.forEach(task -> ratioMarks.mark(task, contender));
         plates.forEach(task -> plateMarks.mark(task, contender));
         return samples;
     }
 
-    private Map<String, Object> setting() {
+    private Map<String, Object> setting(List<FoldQuestions> folds) {
         Map<String, Object> setting = new LinkedHashMap<>();
         setting.put("measurements", "Xu2022");
         setting.put("sha256", measurements.sha256());
@@ -119,8 +137,18 @@ public final class Benchmark {
         setting.put("folds", plan.folds());
         setting.put("setsPerFold", plan.setsPerFold());
         setting.put("unlabelledPerFold", plan.unlabelledPerFold());
+        setting.put("plateErrorPerFold", plan.plateErrorPerFold());
+        setting.put("structuresToLearnFrom", listed(folds, FoldQuestions::training));
+        setting.put("structuresWithoutNeighbours", listed(folds, FoldQuestions::trainingWithoutNeighbours));
+        setting.put("structuresWithTwoCurves", RepeatMarks.structuresWithTwoCurves(measurements));
         setting.put("resamples", plan.resamples());
         setting.put("seed", plan.seed());
         return setting;
+    }
+
+    private static String listed(List<FoldQuestions> folds, Function<FoldQuestions, OpenMeasurements> part) {
+        return folds.stream()
+                .map(fold -> Integer.toString(part.apply(fold).structures().size()))
+                .collect(Collectors.joining(", "));
     }
 }

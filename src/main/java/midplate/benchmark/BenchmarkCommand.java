@@ -32,16 +32,20 @@ public final class BenchmarkCommand implements Callable<Integer> {
             names = "--sets",
             paramLabel = "N",
             description =
-                    "Samples drawn in each fold; default ${DEFAULT-VALUE}. A tenth as many get a plate without labels.")
+                    "Samples drawn in each fold; default ${DEFAULT-VALUE}. A tenth as many get a plate without labels, three in forty plates moved by an error.")
     private int sets = Plan.FULL.setsPerFold();
 
-    @Option(names = "--out", paramLabel = "FILE", description = "Write the results to this file, as JSON.")
+    @Option(
+            names = "--out",
+            paramLabel = "FILE",
+            description = "Write the results to this file, as JSON, and two charts of them beside it: "
+                    + TrialChart.FILE + " and " + ChanceChart.FILE + ".")
     private @Nullable Path out;
 
     @Option(
             names = "--readme",
             paramLabel = "FILE",
-            description = "Put the tables between the marks " + AccuracyTable.BEGIN + " and " + AccuracyTable.END
+            description = "Put the tables between the marks " + MarkedPlace.BEGIN + " and " + MarkedPlace.END
                     + " of this document.")
     private @Nullable Path readme;
 
@@ -55,13 +59,16 @@ public final class BenchmarkCommand implements Callable<Integer> {
             Plan full = Plan.FULL;
             Plan plan = new Plan(full.folds(), sets, full.resamples(), full.seed(), full.threads());
             String json = AccuracyFile.write(Benchmark.run(measurements, Contenders.all(), plan));
-            // the table is made from what the file says, so that the two never differ
-            String table = AccuracyTable.of(AccuracyFile.read(json));
+            // tables and charts are made from what the file says, so that they never differ
+            Accuracy told = AccuracyFile.read(json);
+            String table = AccuracyTable.of(told);
             if (out != null) {
                 Files.writeString(out, json);
+                Files.writeString(out.resolveSibling(TrialChart.FILE), TrialChart.of(told));
+                Files.writeString(out.resolveSibling(ChanceChart.FILE), ChanceChart.of(told));
             }
             if (readme != null) {
-                Files.writeString(readme, AccuracyTable.placed(Files.readString(readme), table));
+                Files.writeString(readme, MarkedPlace.placed(Files.readString(readme), table));
             }
             spec.commandLine().getOut().print(table);
             spec.commandLine().getOut().flush();

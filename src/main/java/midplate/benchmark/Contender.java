@@ -3,6 +3,7 @@ package midplate.benchmark;
 import java.util.List;
 import java.util.Optional;
 import midplate.inference.PairName;
+import midplate.plate.Setting;
 
 /** A model under test: told trials, it foretells spots and advises a ratio. The same question gets the same answer. */
 public interface Contender {
@@ -34,6 +35,16 @@ public interface Contender {
      * @param spots what was read of each spot on one trial plate, spots in an order that says nothing
      */
     Choice choose(List<List<TrialReading>> spots);
+
+    /**
+     * The same for plates run in a setting; nothing from a model that knows no settings, as the published laws.
+     *
+     * @param spots as above
+     * @param setting where the plates are run
+     */
+    default Optional<Choice> choose(List<List<TrialReading>> spots, Setting setting) {
+        return Optional.empty();
+    }
 
     /**
      * Which compound is which on a second plate without labels, and what comes next; nothing from a model that knows no

@@ -11,6 +11,7 @@ package midplate.benchmark;
  */
 public record Plan(int folds, int setsPerFold, int resamples, long seed, int threads) {
     private static final int SETS_FOR_ONE_UNLABELLED = 10;
+    private static final int SETS_FOR_THREE_MOVED = 40;
 
     /** Five folds, 20 000 sets, 2 000 with unlabelled spots, 400 resamples, two folds at once: what the table of the README is made with. */
     public static final Plan FULL = new Plan(5, 4_000, 400, 20_261_125, 2);
@@ -26,6 +27,11 @@ public record Plan(int folds, int setsPerFold, int resamples, long seed, int thr
     /** Samples with a plate without labels drawn in each fold. */
     public int unlabelledPerFold() {
         return setsPerFold / SETS_FOR_ONE_UNLABELLED;
+    }
+
+    /** Samples drawn in each fold whose plates are moved by errors of their own. */
+    public int plateErrorPerFold() {
+        return 3 * setsPerFold / SETS_FOR_THREE_MOVED;
     }
 
     private static void require(String name, int came, int low, int high) {

@@ -7,36 +7,50 @@ import midplate.inference.Series;
 /**
  * Marks advice: a hit is all spots at Rf 0.2 to 0.8 at the ratio advised.
  *
- * <p>Chances are judged on all samples, possible or not: among the possible ones an honest chance looks too small.
+ * <p>Chances are judged on all samples, possible or not: among the possible ones an honest chance looks too small. {@code
+ * plates.all.fifth-N.said} and {@code .came} are the mean chance said and the share of hits by fifth of the chance said,
+ * {@code plates.all.tenth-N} the same by tenth.
  */
 final class PlateMarks {
     private static final String[] COUNTS = {"", "one-spot", "two-spots", "three-spots"};
     private static final int FIFTHS = 5;
+    /** Parts that the chart of chances sorts stated chances into. */
+    static final int TENTHS = 10;
 
     private final Samples samples;
+    private final Told told;
 
-    PlateMarks(Samples samples) {
+    PlateMarks(Samples samples, Told told) {
         this.samples = samples;
+        this.told = told;
     }
 
     /** Asks a contender and marks its answer. */
     void mark(PlateTask task, Contender contender) {
-        Choice choice = contender.choose(task.trials());
-        List<Series> members = task.spots().stream().map(TrueCurve::series).toList();
+        Choice choice = contender.choose(told == Told.TRIALS ? task.trials() : task.allReadings());
+        List<Series> members = task.members();
         double hit = task.hitAt(choice.percent()) ? 1 : 0;
         double chance = choice.chance();
         samples.add("plates.all.said", members, chance);
         samples.add("plates.all.said-less-came", members, chance - hit);
         samples.add("plates.all.squared-slip", members, (chance - hit) * (chance - hit));
-        String fifth = "plates.all.fifth-" + (1 + Math.min(FIFTHS - 1, (int) (chance * FIFTHS)));
-        samples.add(fifth + ".said", members, chance);
-        samples.add(fifth + ".came", members, hit);
+        said("plates.all.fifth-" + part(chance, FIFTHS), members, chance, hit);
+        said("plates.all.tenth-" + part(chance, TENTHS), members, chance, hit);
         for (String tag : tags(task)) {
             samples.add("plates.all" + tag + ".hit", members, hit);
             if (task.possible()) {
                 samples.add("plates.possible" + tag + ".hit", members, hit);
             }
         }
+    }
+
+    private static int part(double chance, int parts) {
+        return 1 + Math.min(parts - 1, (int) (chance * parts));
+    }
+
+    private void said(String figure, List<Series> members, double chance, double hit) {
+        samples.add(figure + ".said", members, chance);
+        samples.add(figure + ".came", members, hit);
     }
 
     private static List<String> tags(PlateTask task) {

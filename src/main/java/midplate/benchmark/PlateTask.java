@@ -2,7 +2,9 @@ package midplate.benchmark;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.DoubleUnaryOperator;
 import midplate.inference.PairName;
+import midplate.inference.Series;
 
 /**
  * One sample of one to three compounds on one trial plate: which ratio next?
@@ -20,11 +22,26 @@ record PlateTask(List<TrueCurve> spots, double percent) {
 
     /** What is told: each spot's Rf on the trial plate, rounded to 0.01 and sorted, so that the order tells nothing. */
     List<List<TrialReading>> trials() {
+        return told(rf -> rf);
+    }
+
+    /** The same on a plate that something moves. */
+    List<List<TrialReading>> told(DoubleUnaryOperator moved) {
         return spots.stream()
-                .map(spot -> reading(spot.rf(percent)))
+                .map(spot -> reading(moved.applyAsDouble(spot.rf(percent))))
                 .sorted()
                 .map(List::of)
                 .toList();
+    }
+
+    /** All that was measured of each compound, as measured. */
+    List<List<TrialReading>> allReadings() {
+        return spots.stream().map(TrueCurve::readings).toList();
+    }
+
+    /** The compounds, in the order of their series. */
+    List<Series> members() {
+        return spots.stream().map(TrueCurve::series).toList();
     }
 
     private TrialReading reading(double rf) {

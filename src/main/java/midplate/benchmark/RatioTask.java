@@ -1,5 +1,6 @@
 package midplate.benchmark;
 
+import java.util.ArrayList;
 import java.util.List;
 import midplate.inference.Series;
 
@@ -20,6 +21,23 @@ record RatioTask(RatioKind kind, Series series, List<TrialReading> trials, List<
         trials = trials.stream().sorted().toList();
         percents = List.copyOf(percents);
         truths = List.copyOf(truths);
+    }
+
+    /** All readings of the compound in the pair asked about that are known but the one asked about, and the trials; sorted. */
+    List<TrialReading> allElse(int asked) {
+        List<TrialReading> told = new ArrayList<>(trials);
+        for (int i = 0; i < percents.size(); i++) {
+            if (i != asked) {
+                told.add(new TrialReading(kind.pair(), percents.get(i), truths.get(i)));
+            }
+        }
+        told.sort(null);
+        return told;
+    }
+
+    /** Whether the trials were run in the pair asked about. */
+    boolean inOnePair() {
+        return trials.get(0).pair() == kind.pair();
     }
 
     /** Whether every trial lies far enough from both ends to tell something: Rf above 0.05 and below 0.95. */

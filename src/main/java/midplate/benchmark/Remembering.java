@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import midplate.inference.PairName;
+import midplate.plate.Setting;
 
 /** A contender that is asked each question once and gives the same answer when it comes again. For one thread. */
 final class Remembering implements Contender {
@@ -37,6 +38,12 @@ final class Remembering implements Contender {
     @Override
     public Choice choose(List<List<TrialReading>> spots) {
         return choices.computeIfAbsent(spots, asked::choose);
+    }
+
+    /** A plate that an error of its own moves hardly ever comes again: not remembered. */
+    @Override
+    public Optional<Choice> choose(List<List<TrialReading>> spots, Setting setting) {
+        return asked.choose(spots, setting);
     }
 
     /** Two plates of one sample hardly ever come again: not remembered. */

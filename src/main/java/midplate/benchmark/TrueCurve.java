@@ -19,11 +19,13 @@ final class TrueCurve {
 
     private final Series series;
     private final MonotoneCubic curve;
+    private final List<TrialReading> readings;
     private final boolean[] inWindow = new boolean[GRID_SIZE];
 
-    private TrueCurve(Series series, MonotoneCubic curve) {
+    private TrueCurve(Series series, MonotoneCubic curve, List<TrialReading> readings) {
         this.series = series;
         this.curve = curve;
+        this.readings = List.copyOf(readings);
         for (int i = 0; i < GRID_SIZE; i++) {
             inWindow[i] = inWindow(i * GRID_STEP);
         }
@@ -35,26 +37,28 @@ final class TrueCurve {
         for (int row = 0; row < table.series().size(); row++) {
             double[] rfs = table.row(row);
             List<double[]> points = new ArrayList<>();
+            List<TrialReading> readings = new ArrayList<>();
             double highest = 0;
             for (int i = 0; i < rfs.length; i++) {
                 if (!Double.isNaN(rfs[i])) {
                     highest = Math.max(highest, rfs[i]);
                     points.add(new double[] {table.percents()[i], highest});
+                    readings.add(new TrialReading(table.pair(), table.percents()[i], rfs[i]));
                 }
             }
             boolean whole =
                     points.size() >= LEAST_READINGS && points.get(0)[0] == 0 && points.get(points.size() - 1)[0] == 100;
             if (whole) {
-                curves.add(through(table.series().get(row), points));
+                curves.add(through(table.series().get(row), points, readings));
             }
         }
         return List.copyOf(curves);
     }
 
-    private static TrueCurve through(Series series, List<double[]> points) {
+    private static TrueCurve through(Series series, List<double[]> points, List<TrialReading> readings) {
         double[] x = points.stream().mapToDouble(p -> place(p[0])).toArray();
         double[] y = points.stream().mapToDouble(p -> p[1]).toArray();
-        return new TrueCurve(series, MonotoneCubic.through(x, y));
+        return new TrueCurve(series, MonotoneCubic.through(x, y), readings);
     }
 
     private static double place(double percent) {
@@ -63,6 +67,11 @@ final class TrueCurve {
 
     Series series() {
         return series;
+    }
+
+    /** The readings behind it as measured, by rising percentage. */
+    List<TrialReading> readings() {
+        return readings;
     }
 
     /** Rf [1] at a percentage of ethyl acetate [% v/v]. */

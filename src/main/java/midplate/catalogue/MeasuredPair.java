@@ -15,8 +15,11 @@ import midplate.chemistry.Sorbent;
  * @param percentStrong the measured shares [% v/v], rising
  * @param strength G at these shares [ln units], 0 at the reference share, rising
  * @param strengthError standard error of each G for given traits of the compounds [ln units]
+ * @param hold a at these shares [1], above 0: by how much of what it is elsewhere compounds differ there in how weakly they are held
+ * @param early L at these shares [ln units], at least 0: by how much a compound of t = 1 is ahead there
  * @param noiseScale σ₀ at these shares [1]
  * @param noiseLeftAtLines share of the noise variance left at start line and front [1], in (0, 1]
+ * @param atLines a spot read no farther than this from a line sits on it [1], in [0, 0.1]
  * @param stretchStart by how much of the run the scale of Rf reaches below the start line [1], in [0, 0.2]
  * @param stretchFront and beyond the front [1], in [0, 0.2]
  * @param prior how the traits of compounds are spread
@@ -34,8 +37,11 @@ public record MeasuredPair(
         List<Double> percentStrong,
         List<Double> strength,
         List<Double> strengthError,
+        List<Double> hold,
+        List<Double> early,
         List<Double> noiseScale,
         double noiseLeftAtLines,
+        double atLines,
         double stretchStart,
         double stretchFront,
         Traits prior,
@@ -48,6 +54,8 @@ public record MeasuredPair(
         percentStrong = List.copyOf(percentStrong);
         strength = List.copyOf(strength);
         strengthError = List.copyOf(strengthError);
+        hold = List.copyOf(hold);
+        early = List.copyOf(early);
         noiseScale = List.copyOf(noiseScale);
     }
 
@@ -62,29 +70,43 @@ public record MeasuredPair(
     }
 
     /**
-     * How the traits (c, s) of compounds are spread: any density of c, and s normal around a line in c.
+     * How the traits of compounds are spread: a sum of normal curves, one for each compound measured and a wide one for those
+     * never seen.
      *
-     * @param cFrom first node of c [ln units]
-     * @param cStep distance of the nodes [ln units], above 0
-     * @param cDensity weight of each node, at least 0, sum 1
-     * @param sMean mean of s at cCentre [1]
-     * @param sSlope change of the mean of s with c [1/ln unit]
-     * @param cCentre mean of c [ln units]
-     * @param sDeviation standard deviation of s around the line [1], above 0
+     * @param bells the curves, at least one; their weights sum to 1
      */
-    public record Traits(
-            double cFrom,
-            double cStep,
-            List<Double> cDensity,
-            double sMean,
-            double sSlope,
-            double cCentre,
-            double sDeviation) {
+    public record Traits(List<Bell> bells) {
         /** Keeps its own copy. */
         public Traits {
-            cDensity = List.copyOf(cDensity);
+            bells = List.copyOf(bells);
         }
     }
+
+    /**
+     * A normal curve over the traits c [ln units], s [1] and t [1].
+     *
+     * @param weight its share of all compounds [1], at least 0
+     * @param c middle [ln units]
+     * @param s middle [1]
+     * @param t middle [1]
+     * @param varianceC [ln units²], above 0
+     * @param covarianceCS [ln units]
+     * @param covarianceCT [ln units]
+     * @param varianceS [1]; 0 where all compounds have one s
+     * @param covarianceST [1]
+     * @param varianceT [1]; 0 where all compounds have one t
+     */
+    public record Bell(
+            double weight,
+            double c,
+            double s,
+            double t,
+            double varianceC,
+            double covarianceCS,
+            double covarianceCT,
+            double varianceS,
+            double covarianceST,
+            double varianceT) {}
 
     /**
      * Where a fitted file comes from.

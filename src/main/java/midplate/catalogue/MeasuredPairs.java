@@ -16,8 +16,11 @@ import midplate.chemistry.Sorbent;
 public record MeasuredPairs(List<MeasuredPair> pairs, List<PairLink> links) {
     private static final double FAR = 50;
     private static final int FEWEST_SHARES = 2;
-    /** The spread of compounds must be given at least as far as this to both sides [ln units]. */
-    private static final double REACH = 5;
+    private static final int COVARIANCES = 6;
+    /** Least and greatest c, s and t that spots are taken to have. */
+    private static final double[][] REACH = {{-10, 10}, {0.3, 2}, {-3, 3}};
+    /** Narrower curves would lie between the places at which spots are weighed [ln units², 1, 1]. */
+    private static final double[] LEAST_VARIANCE = {1e-4, 1e-4, 2.5e-3};
 
     /** Keeps its own copies. */
     public MeasuredPairs {
@@ -97,8 +100,11 @@ public record MeasuredPairs(List<MeasuredPair> pairs, List<PairLink> links) {
                 percents,
                 alike(json, "strength", percents, json.rising("strength", -FAR, FAR)),
                 alike(json, "strengthError", percents, json.numbers("strengthError", 0, FAR)),
+                alike(json, "hold", percents, json.numbers("hold", 0.1, 10)),
+                alike(json, "early", percents, json.numbers("early", 0, FAR)),
                 alike(json, "noiseScale", percents, json.numbers("noiseScale", 1e-6, 1)),
                 json.number("noiseLeftAtLines", 1e-6, 1),
+                json.number("atLines", 0, 0.1),
                 json.number("stretchStart", 0, 0.2),
                 json.number("stretchFront", 0, 0.2),
                 traits(json.object("traits")),
@@ -125,28 +131,80 @@ public record MeasuredPairs(List<MeasuredPair> pairs, List<PairLink> links) {
     }
 
     private static MeasuredPair.Traits traits(CurveJson json) {
-        List<Double> density = json.numbers("cDensity", 0, 1);
-        double from = json.number("cFrom", -FAR, FAR);
-        double step = json.number("cStep", 1e-3, 1);
-        double reach = from + step * (density.size() - 1);
-        if (!(from <= -REACH)) {
-            throw json.fault("cFrom", from, "a number of " + -REACH + " or below");
+        List<MeasuredPair.Bell> bells = new ArrayList<>();
+        double sum = 0;
+        for (CurveJson bell : json.objects("bells")) {
+            double weight = bell.number("weight", 0, 1);
+            List<Double> middle = bell.numbers("middle", -FAR, FAR);
+            List<Double> covariance = bell.numbers("covariance", -FAR * FAR, FAR * FAR);
+            if (!isWithinReach(middle)) {
+                throw bell.fault("middle", middle, "c in [-10, 10], s in [0.3, 2], t in [-3, 3]");
+            }
+            if (covariance.size() != COVARIANCES || !isCovariance(covariance)) {
+                throw bell.fault(
+                        "covariance",
+                        covariance,
+                        "cc, cs, ct, ss, st, tt of a covariance; cc at least 0.0001, ss 0 or at least 0.0001, tt 0 or at least 0.0025");
+            }
+            if (!bells.isEmpty() && !isAlike(covariance, bells.get(0))) {
+                throw bell.fault("covariance", covariance, "the same variances 0 as in the curves before it");
+            }
+            bells.add(new MeasuredPair.Bell(
+                    weight,
+                    middle.get(0),
+                    middle.get(1),
+                    middle.get(2),
+                    covariance.get(0),
+                    covariance.get(1),
+                    covariance.get(2),
+                    covariance.get(3),
+                    covariance.get(4),
+                    covariance.get(5)));
+            sum += weight;
         }
-        if (!(reach >= REACH)) {
-            throw json.fault("cDensity", density.size() + " nodes", "nodes that reach to " + REACH + " or above");
-        }
-        double sum = density.stream().mapToDouble(Double::doubleValue).sum();
         if (!(Math.abs(sum - 1) < 1e-3)) {
-            throw json.fault("cDensity", "numbers that sum to " + sum, "numbers that sum to 1");
+            throw json.fault("bells", "weights that sum to " + sum, "weights that sum to 1");
         }
-        return new MeasuredPair.Traits(
-                from,
-                step,
-                density,
-                json.number("sMean", 0.1, 5),
-                json.number("sSlope", -1, 1),
-                json.number("cCentre", -FAR, FAR),
-                json.number("sDeviation", 1e-3, 2));
+        return new MeasuredPair.Traits(bells);
+    }
+
+    private static boolean isWithinReach(List<Double> middle) {
+        if (middle.size() != REACH.length) {
+            return false;
+        }
+        for (int i = 0; i < REACH.length; i++) {
+            if (!(middle.get(i) >= REACH[i][0] && middle.get(i) <= REACH[i][1])) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /**
+     * Whether cc, cs, ct, ss, st, tt make a covariance: a variance of s or t that is 0, and its covariances with it, leaves the trait
+     * out; of the others every leading minor is above 0 (Sylvester's criterion).
+     */
+    private static boolean isCovariance(List<Double> v) {
+        double cc = v.get(0);
+        double cs = v.get(1);
+        double ct = v.get(2);
+        double ss = v.get(3);
+        double st = v.get(4);
+        double tt = v.get(5);
+        boolean wide =
+                cc >= LEAST_VARIANCE[0] && (ss == 0 || ss >= LEAST_VARIANCE[1]) && (tt == 0 || tt >= LEAST_VARIANCE[2]);
+        boolean leftOut = (ss != 0 || (cs == 0 && st == 0)) && (tt != 0 || (ct == 0 && st == 0));
+        double three = cc * (ss * tt - st * st) - cs * (cs * tt - st * ct) + ct * (cs * st - ss * ct);
+        return wide
+                && leftOut
+                && (ss == 0 || cc * ss - cs * cs > 0)
+                && (tt == 0 || cc * tt - ct * ct > 0)
+                && (ss == 0 || tt == 0 || three > 0);
+    }
+
+    /** A trait in which compounds differ differs in all curves. */
+    private static boolean isAlike(List<Double> covariance, MeasuredPair.Bell before) {
+        return covariance.get(3) > 0 == before.varianceS() > 0 && covariance.get(5) > 0 == before.varianceT() > 0;
     }
 
     private static MeasuredPair.Provenance provenance(CurveJson json, SolventCatalogue catalogue) {

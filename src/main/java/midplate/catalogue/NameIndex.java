@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.ToIntFunction;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import midplate.chemistry.Solvent;
 import midplate.words.Allowed;
@@ -18,6 +19,7 @@ import midplate.words.Refusal;
 /** Finds a solvent by whatever a chemist calls it, and offers the nearest names to a slip of the pen. */
 final class NameIndex {
     private static final int OFFERED = 3;
+    private static final Pattern BLANKS = Pattern.compile("[\\s_\\-\\u2010-\\u2015]+");
 
     private final Map<String, Solvent> byName = new LinkedHashMap<>();
     private final Collection<Solvent> solvents;
@@ -31,13 +33,12 @@ final class NameIndex {
 
     /** A name with what does not matter taken away: case, blanks at the ends, hyphens against blanks. */
     static String plain(String name) {
-        return name.toLowerCase(Locale.ROOT)
-                .replaceAll("[\\s_\\-\\u2010-\\u2015]+", " ")
-                .strip();
+        return BLANKS.matcher(name.toLowerCase(Locale.ROOT)).replaceAll(" ").strip();
     }
 
     Optional<Solvent> find(String name) {
-        return Optional.ofNullable(byName.get(plain(name)));
+        Solvent asWritten = byName.get(name); // nearly all requests write it plainly
+        return Optional.ofNullable(asWritten != null ? asWritten : byName.get(plain(name)));
     }
 
     /** The refusal of a name that no solvent has. */

@@ -1,6 +1,7 @@
 package midplate.catalogue;
 
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -35,6 +36,15 @@ enum PropertyKind {
 
     private static final List<String> STRENGTH_CONDITIONS = List.of("silica older", "silica newer", "alumina");
 
+    private static final Map<String, PropertyKind> BY_ID = new LinkedHashMap<>();
+
+    static {
+        for (PropertyKind kind : values()) {
+            BY_ID.put(kind.id(), kind);
+        }
+    }
+
+    private final String id = name().toLowerCase(Locale.ROOT);
     private final double low;
     private final double high;
     private final List<String> units;
@@ -55,15 +65,11 @@ enum PropertyKind {
     }
 
     String id() {
-        return name().toLowerCase(Locale.ROOT);
+        return id;
     }
 
     static Map<String, PropertyKind> byId() {
-        Map<String, PropertyKind> kinds = new LinkedHashMap<>();
-        for (PropertyKind kind : values()) {
-            kinds.put(kind.id(), kind);
-        }
-        return kinds;
+        return Collections.unmodifiableMap(BY_ID);
     }
 
     /** Refuses a row whose value, unit or condition this property cannot have. */

@@ -3,9 +3,11 @@ package midplate.catalogue;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import midplate.chemistry.EluentComponent;
 import midplate.chemistry.Solvent;
 import midplate.chemistry.Sorbent;
@@ -26,6 +28,7 @@ public final class SolventCatalogue {
     private final Map<String, Source> sources;
     private final Map<Language, Map<String, String>> hazardTexts;
     private final Map<String, List<PublishedValue>> values;
+    private final Map<String, Map<String, List<PublishedValue>>> byProperty;
     private final List<Immiscibility> immiscible;
     private final Map<String, StandIn> standIns;
     private final Map<String, List<Caution>> cautions;
@@ -37,6 +40,7 @@ public final class SolventCatalogue {
         names = new NameIndex(solvents.values());
         hazardTexts = HazardReader.readAll(folder, sources);
         values = PropertyReader.read(folder, solvents, sources, wordings(Language.ENGLISH));
+        byProperty = byProperty(values);
         PairReader pairs = new PairReader(folder, solvents, sources);
         immiscible = pairs.immiscible();
         standIns = pairs.standIns();
@@ -98,19 +102,32 @@ public final class SolventCatalogue {
             throw new IllegalArgumentException("property \"" + property + "\"; allowed: "
                     + PropertyKind.byId().keySet());
         }
-        return values(solvent).stream()
-                .filter(value -> value.property().equals(property))
-                .toList();
+        return byProperty.getOrDefault(solvent.id(), Map.of()).getOrDefault(property, List.of());
+    }
+
+    private static Map<String, Map<String, List<PublishedValue>>> byProperty(Map<String, List<PublishedValue>> values) {
+        Map<String, Map<String, List<PublishedValue>>> sorted = new HashMap<>();
+        values.forEach((solvent, all) -> sorted.put(
+                solvent,
+                all.stream()
+                        .collect(Collectors.groupingBy(
+                                PublishedValue::property, HashMap::new, Collectors.toUnmodifiableList()))));
+        return sorted;
     }
 
     /** The one value of a property under a condition that a calculation takes; empty when there is none. */
     public Optional<PublishedValue> preferred(Solvent solvent, String property, String condition) {
-        List<PublishedValue> rivals = values(solvent, property).stream()
-                .filter(value -> value.condition().equals(condition))
-                .toList();
-        return rivals.stream()
-                .filter(value -> value.preferred() || rivals.size() == 1)
-                .findFirst();
+        PublishedValue first = null;
+        int rivals = 0;
+        for (PublishedValue value : values(solvent, property)) {
+            if (value.condition().equals(condition)) {
+                if (value.preferred()) {
+                    return Optional.of(value);
+                }
+                first = rivals++ == 0 ? value : first;
+            }
+        }
+        return rivals == 1 ? Optional.ofNullable(first) : Optional.empty();
     }
 
     /** The value of a property at 20 °C that a calculation takes; empty when there is none. */

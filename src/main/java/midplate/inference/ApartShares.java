@@ -64,10 +64,10 @@ final class ApartShares {
      * apart; where a chance is 0 it stays so.
      *
      * @param chances of all spots to read inside [1]
-     * @param strength G of the eluent [ln units]
+     * @param climb what the eluent does
      * @param weights for each spot by what each mark of η counts, such as the chance to read inside
      */
-    void multiply(double[] chances, double strength, double[][] weights) {
+    void multiply(double[] chances, Climb climb, double[][] weights) {
         List<Knowledge.Scenario> scenarios = knowledge.scenarios();
         MarkSpread[] spreads = new MarkSpread[knowledge.spots()];
         for (int scenario = 0; scenario < scenarios.size(); scenario++) {
@@ -76,7 +76,7 @@ final class ApartShares {
                 continue;
             }
             for (int spot : spots) {
-                spreads[spot] = MarkSpread.of(scenarios.get(scenario).spots().get(spot), strength);
+                spreads[spot] = MarkSpread.of(scenarios.get(scenario).spots().get(spot), climb);
             }
             for (int i = from; i < from + shifts.length; i++) {
                 if (chances[i] > 0) {

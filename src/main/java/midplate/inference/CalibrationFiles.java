@@ -67,8 +67,11 @@ public final class CalibrationFiles {
         numbers(node.putArray("percentStrong"), pair.percentStrong());
         numbers(node.putArray("strength"), pair.strength());
         numbers(node.putArray("strengthError"), pair.strengthError());
+        numbers(node.putArray("hold"), pair.hold());
+        numbers(node.putArray("early"), pair.early());
         numbers(node.putArray("noiseScale"), pair.noiseScale());
         node.put("noiseLeftAtLines", rounded(pair.noiseLeftAtLines()));
+        node.put("atLines", rounded(pair.atLines()));
         node.put("stretchStart", rounded(pair.stretchStart()));
         node.put("stretchFront", rounded(pair.stretchFront()));
         ObjectNode fit = node.putObject("fit");
@@ -80,14 +83,21 @@ public final class CalibrationFiles {
         provenance.put("inputSha256", pair.provenance().inputSha256());
         provenance.put("leftOut", pair.provenance().leftOut());
         provenance.put("command", pair.provenance().command());
-        ObjectNode traits = node.putObject("traits");
-        traits.put("cFrom", rounded(pair.prior().cFrom()));
-        traits.put("cStep", rounded(pair.prior().cStep()));
-        traits.put("cCentre", rounded(pair.prior().cCentre()));
-        traits.put("sMean", rounded(pair.prior().sMean()));
-        traits.put("sSlope", rounded(pair.prior().sSlope()));
-        traits.put("sDeviation", rounded(pair.prior().sDeviation()));
-        numbers(traits.putArray("cDensity"), pair.prior().cDensity());
+        ArrayNode bells = node.putObject("traits").putArray("bells");
+        for (MeasuredPair.Bell bell : pair.prior().bells()) {
+            ObjectNode each = bells.addObject();
+            each.put("weight", rounded(bell.weight()));
+            numbers(each.putArray("middle"), List.of(bell.c(), bell.s(), bell.t()));
+            numbers(
+                    each.putArray("covariance"),
+                    List.of(
+                            bell.varianceC(),
+                            bell.covarianceCS(),
+                            bell.covarianceCT(),
+                            bell.varianceS(),
+                            bell.covarianceST(),
+                            bell.varianceT()));
+        }
         return node;
     }
 

@@ -52,6 +52,11 @@ public final class Knowledge {
         return new Knowledge(model, scatter, scenarios, guesses, matched);
     }
 
+    /** Knowledge of spots that nothing joins: plates have no error of their own. */
+    static Knowledge ofApart(PairModel model, PlateScatter scatter, List<TraitCloud> spots) {
+        return new Knowledge(model, scatter, List.of(new Scenario(1, List.copyOf(spots))), List.of(), 1);
+    }
+
     /**
      * Bayes' rule for all spots of a sample.
      *
@@ -163,17 +168,19 @@ public final class Knowledge {
 
     /** Mean of c of a spot [ln units]. */
     public double meanC(int spot) {
-        return scenarios.stream()
-                .mapToDouble(scenario ->
-                        scenario.weight() * scenario.spots().get(spot).meanC())
-                .sum();
+        double mean = 0;
+        for (Scenario scenario : scenarios) {
+            mean += scenario.weight() * scenario.spots().get(spot).meanC();
+        }
+        return mean;
     }
 
     /** Mean of s of a spot [1]. */
     public double meanS(int spot) {
-        return scenarios.stream()
-                .mapToDouble(scenario ->
-                        scenario.weight() * scenario.spots().get(spot).meanS())
-                .sum();
+        double mean = 0;
+        for (Scenario scenario : scenarios) {
+            mean += scenario.weight() * scenario.spots().get(spot).meanS();
+        }
+        return mean;
     }
 }

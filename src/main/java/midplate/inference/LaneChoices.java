@@ -15,7 +15,7 @@ import midplate.plate.Reading;
  * another, times {@code m} for each spot that is not seen, times {@code q} for each unlabelled place at which no spot lies. p
  * [1/Rf] is the density of the spot's reading at r [1], after all that is taken for its readings already; m [1] the chance that a
  * compound of the sample is not seen; δ [1 in Rf] the distance below which two spots look like one, and a spot that shares a place
- * may lie δ/2 to either side; q [1/Rf] how many foreign spots lie in a lane. On a line p is a chance and no density; there
+ * may lie δ/2 to either side; q [1/Rf] how many foreign spots lie in a lane. On a line, a number at one included, p is a chance and no density; there
  * any number of spots look like one, and q is multiplied by the width of the bound. A labelled spot may hide others as well.
  *
  * <p>Candidates are taken one after another; after each the best {@value #MOST} ways are kept. What all ways together weigh is

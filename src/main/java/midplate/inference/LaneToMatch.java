@@ -16,9 +16,16 @@ import midplate.plate.UnlabelledSpot;
  * @param seen the unlabelled spots, from the start line up
  * @param labelled where known spots lie, which may hide others; each place once, from the start line up
  * @param candidates spots that the unlabelled ones may be, by their numbers, rising
+ * @param noise by which a number at a line is a bound
  */
 record LaneToMatch(
-        int plate, int run, int lane, List<UnlabelledSpot> seen, List<Reading> labelled, List<Integer> candidates) {
+        int plate,
+        int run,
+        int lane,
+        List<UnlabelledSpot> seen,
+        List<Reading> labelled,
+        List<Integer> candidates,
+        Noise noise) {
     private static final Comparator<UnlabelledSpot> FROM_START =
             Comparator.comparing(UnlabelledSpot::reading, Trial.READING).thenComparingInt(UnlabelledSpot::index);
 
@@ -39,8 +46,8 @@ record LaneToMatch(
         candidates = List.copyOf(candidates);
     }
 
-    /** The lanes of plates in their order. */
-    static List<LaneToMatch> of(List<String> spots, List<PlateRun> plates) {
+    /** The lanes of plates in their order; the noise is that of their pair. */
+    static List<LaneToMatch> of(List<String> spots, List<PlateRun> plates, Noise noise) {
         List<LaneToMatch> lanes = new ArrayList<>();
         for (int plate = 0; plate < plates.size(); plate++) {
             PlateRun run = plates.get(plate);
@@ -48,13 +55,13 @@ record LaneToMatch(
                     .sorted(BY_CONTENT.thenComparingInt(UnlabelledLane::lane))
                     .toList();
             for (UnlabelledLane lane : sorted) {
-                lanes.add(of(spots, run, plate, lane));
+                lanes.add(of(spots, run, plate, lane, noise));
             }
         }
         return lanes;
     }
 
-    private static LaneToMatch of(List<String> spots, PlateRun run, int plate, UnlabelledLane lane) {
+    private static LaneToMatch of(List<String> spots, PlateRun run, int plate, UnlabelledLane lane, Noise noise) {
         List<Integer> candidates = new ArrayList<>();
         List<Reading> labelled = new ArrayList<>();
         for (int spot = 0; spot < spots.size(); spot++) {
@@ -75,7 +82,8 @@ record LaneToMatch(
                 lane.lane(),
                 lane.spots().stream().sorted(FROM_START).toList(),
                 labelled,
-                candidates);
+                candidates,
+                noise);
     }
 
     private static List<Reading> readings(UnlabelledLane lane) {
@@ -100,9 +108,9 @@ record LaneToMatch(
         return seen.size() + labelled.size();
     }
 
-    /** What was read at a place. */
+    /** What was read at a place; a number at a line as a bound. */
     Reading reading(int place) {
-        return place < seen.size() ? seen.get(place).reading() : labelled.get(place - seen.size());
+        return noise.bound(place < seen.size() ? seen.get(place).reading() : labelled.get(place - seen.size()));
     }
 
     /** Whether nobody said what a place holds. */

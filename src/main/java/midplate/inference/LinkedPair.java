@@ -1,18 +1,17 @@
 package midplate.inference;
 
-import midplate.catalogue.MeasuredPair;
 import midplate.catalogue.PairLink;
 
 /** A link with the arithmetic ready: from a cloud in one pair to a prior in the other. */
 final class LinkedPair {
     private final PairLink link;
-    private final double[] sAtC;
+    private final TraitPrior there;
     private final double[][] kernel;
 
-    LinkedPair(PairLink link, MeasuredPair.Traits traits) {
+    LinkedPair(PairLink link, TraitPrior there) {
         this.link = link;
-        TraitGrid grid = TraitGrid.SPOTS;
-        this.sAtC = TraitPrior.aroundLine(grid, traits);
+        this.there = there;
+        TraitGrid grid = there.grid();
         this.kernel = new double[grid.cCount()][grid.cCount()];
         for (int from = 0; from < kernel.length; from++) {
             double centre = link.intercept() + link.slope() * grid.cAt(from);
@@ -41,13 +40,13 @@ final class LinkedPair {
         return link.from().equals(from) && link.to().equals(to);
     }
 
-    /** Each point of the cloud stands for a normal curve around the line; s is what it always is in the pair. */
+    /** Each point of the cloud stands for a normal curve around the line; the other traits are what they are at that c. */
     TraitPrior prior(TraitCloud cloud) {
-        TraitGrid grid = TraitGrid.SPOTS;
+        TraitGrid grid = there.grid();
         double[] from = new double[grid.cCount()];
         for (int point = 0; point < cloud.size(); point++) {
             int iC = (int) Math.round((cloud.c(point) - grid.cAt(0)) / grid.cStep());
-            from[iC] += cloud.weight(point);
+            from[Math.max(0, Math.min(from.length - 1, iC))] += cloud.weight(point);
         }
         double[] density = new double[grid.cCount()];
         for (int iC = 0; iC < from.length; iC++) {
@@ -57,6 +56,6 @@ final class LinkedPair {
                 }
             }
         }
-        return TraitPrior.of(grid, density, sAtC);
+        return there.withSpreadOfC(density);
     }
 }

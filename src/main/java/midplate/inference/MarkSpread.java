@@ -14,13 +14,13 @@ final class MarkSpread {
         this.reached = new double[weight.length];
     }
 
-    /** A cloud at a strength [ln units]. */
-    static MarkSpread of(TraitCloud cloud, double strength) {
+    /** A cloud in an eluent. */
+    static MarkSpread of(TraitCloud cloud, Climb climb) {
         int[] marks = new int[cloud.size()];
         int lowest = LogitScale.SIZE;
         int highest = 0;
         for (int i = 0; i < marks.length; i++) {
-            marks[i] = LogitScale.mark(cloud.c(i) + cloud.s(i) * strength);
+            marks[i] = LogitScale.mark(climb.eta(cloud.c(i), cloud.s(i), cloud.t(i)));
             lowest = Math.min(lowest, marks[i]);
             highest = Math.max(highest, marks[i]);
         }

@@ -63,7 +63,7 @@ final class MatchedKnowledge {
                 nameless.add(spot);
             }
         }
-        List<LaneToMatch> lanes = LaneToMatch.of(names, own);
+        List<LaneToMatch> lanes = LaneToMatch.of(names, own, model.noise());
         Matchings matchings = Matchings.search(spots, lanes, Anchors.of(nameless, lanes), own.size());
         return new MatchedKnowledge(model, scatter, priors, own.size()).weighed(matchings, spots, names);
     }

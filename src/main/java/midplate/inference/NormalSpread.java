@@ -51,15 +51,16 @@ record NormalSpread(double meanC, double meanS, double varianceC, double covaria
                 varianceS / (unit * unit));
     }
 
-    /** The density at each node, up to a factor that is the same for all nodes and kept constant: it sums to 1. */
+    /** The density at each node of a fit's grid, t standard normal beside it; it sums to 1. */
     double[] on(TraitGrid grid) {
         double[] density = new double[grid.size()];
+        double[] normalT = grid.normalT();
         double determinant = varianceC * varianceS - covariance * covariance;
         for (int node = 0; node < density.length; node++) {
             double c = grid.c(node) - meanC;
             double s = grid.s(node) - meanS;
             double square = (varianceS * c * c - 2 * covariance * c * s + varianceC * s * s) / determinant;
-            density[node] = StrictMath.exp(-0.5 * square);
+            density[node] = StrictMath.exp(-0.5 * square) * normalT[node % normalT.length];
         }
         return TraitPrior.normalized(density);
     }

@@ -116,6 +116,14 @@ public final class OpenMeasurements {
         return new OpenMeasurements(sha256, rowsRead, kept, contradictions);
     }
 
+    /** All but some structures; what was left out for its contradictions stays listed. */
+    public OpenMeasurements without(Set<String> structures) {
+        List<Measurement> kept = rows.stream()
+                .filter(row -> !structures.contains(row.series().smiles()))
+                .toList();
+        return new OpenMeasurements(sha256, rowsRead, kept, contradictions);
+    }
+
     /** The readings of a pair. Hexane alone belongs to both pairs with hexane: leave it out with {@code above(0)}. */
     public ReadingTable table(PairName pair) {
         return ReadingTable.of(pair, rows);

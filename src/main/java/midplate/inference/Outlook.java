@@ -11,12 +11,12 @@ import java.util.Map;
  * chances that were asked; for one thread.
  */
 public final class Outlook {
-    private static final int RF_BINS = 250;
     private static final double TAIL = 0.05;
-    private static final double QUANTILE_STEP = 0.002;
-    private static final double NO_WEIGHT = 1e-5;
+    private static final double MIDDLE = 0.5;
     /** A combination of scenario and plate error that adds less to a chance is not looked into for pairs. */
     private static final double NEGLIGIBLE = 1e-6;
+
+    private static final double ROUNDING = 1e-12;
 
     private static final double[] EVERYWHERE = new double[LogitScale.SIZE];
 
@@ -28,9 +28,16 @@ public final class Outlook {
     private final WindowChances window;
     private final double[] shifts;
     private final double[] shiftWeights;
-    private final List<Map<Double, double[]>> insideChances = new ArrayList<>();
+    /** Of each scenario and each error of the next plate. */
+    private final double[] weights;
+    /** The errors of the next plate, the likeliest first. */
+    private final int[] likeliestShifts;
+
+    private final List<ByShare<double[]>> insideChances = new ArrayList<>();
     private final Map<Goal, Double> goalChances = new HashMap<>();
     private final Map<Parting, ApartShares> apartShares = new HashMap<>();
+    /** The spot that was too unlikely to read inside when last more was needed. */
+    private int hardest = -1;
 
     private record Goal(double percent, List<Integer> spots, Parting parting) {}
 
@@ -39,9 +46,31 @@ public final class Outlook {
         this.window = window;
         this.shifts = knowledge.nextShifts();
         this.shiftWeights = knowledge.nextShiftWeights();
-        for (int spot = 0; spot < knowledge.spots(); spot++) {
-            insideChances.add(new HashMap<>());
+        this.weights = new double[knowledge.scenarios().size() * shifts.length];
+        for (int i = 0; i < weights.length; i++) {
+            weights[i] = knowledge.scenarios().get(i / shifts.length).weight() * shiftWeights[i % shifts.length];
         }
+        this.likeliestShifts = likeliest(shiftWeights);
+        for (int spot = 0; spot < knowledge.spots(); spot++) {
+            insideChances.add(
+                    knowledge.scatter().isShared() || knowledge.scenarios().size() > 1
+                            ? new ByShare<>()
+                            : knowledge.scenarios().get(0).spots().get(spot).chances(window.window()));
+        }
+    }
+
+    /** The places of weights, the greatest first. */
+    private static int[] likeliest(double[] weights) {
+        int[] places = new int[weights.length];
+        for (int i = 0; i < places.length; i++) {
+            int at = i;
+            while (at > 0 && weights[places[at - 1]] < weights[i]) {
+                places[at] = places[at - 1];
+                at--;
+            }
+            places[at] = i;
+        }
+        return places;
     }
 
     /**
@@ -62,7 +91,7 @@ public final class Outlook {
     /**
      * One spot on one plate.
      *
-     * @param rf Rf to expect [1]
+     * @param rf it reads below and above with the same probability [1]
      * @param low it reads below with probability 0.05 [1]
      * @param high it reads above with probability 0.05 [1]
      * @param below chance to read below the window [1]
@@ -76,6 +105,23 @@ public final class Outlook {
      */
     public double chance(double percent, List<Integer> spots) {
         return summed(insideTogether(percent, spots));
+    }
+
+    /**
+     * The same; or, where the chance of one of the spots alone is below what is needed, that chance, which is no smaller. It
+     * spares the other spots: at most ratios the same spot as at the last one is what fails.
+     */
+    public double chance(double percent, List<Integer> spots, double needed) {
+        int first = Math.max(0, spots.indexOf(hardest));
+        for (int i = 0; needed > 0 && i < spots.size(); i++) {
+            int spot = spots.get((first + i) % spots.size());
+            double alone = inside(spot, percent, needed);
+            if (alone < needed) {
+                hardest = spot;
+                return alone;
+            }
+        }
+        return chance(percent, spots);
     }
 
     /**
@@ -94,8 +140,7 @@ public final class Outlook {
     private double[] insideAndApart(double percent, List<Integer> spots, Parting parting) {
         double[] all = insideTogether(percent, spots);
         for (int i = 0; i < all.length; i++) {
-            double weight = knowledge.scenarios().get(i / shifts.length).weight() * shiftWeights[i % shifts.length];
-            all[i] = weight * all[i] < NEGLIGIBLE ? 0 : all[i];
+            all[i] = weights[i] * all[i] < NEGLIGIBLE ? 0 : all[i];
         }
         double[][] counts = new double[knowledge.spots()][];
         Arrays.fill(counts, EVERYWHERE);
@@ -104,17 +149,16 @@ public final class Outlook {
         }
         apartShares
                 .computeIfAbsent(parting, pairs -> new ApartShares(knowledge, pairs))
-                .multiply(all, knowledge.model().strength(percent), counts);
+                .multiply(all, knowledge.model().climb(percent), counts);
         return all;
     }
 
     /** The chance of some spots to read inside together, for each scenario and each error of the next plate. */
     private double[] insideTogether(double percent, List<Integer> spots) {
-        List<Knowledge.Scenario> scenarios = knowledge.scenarios();
-        double[] all = new double[scenarios.size() * shifts.length];
+        double[] all = new double[weights.length];
         Arrays.fill(all, 1);
         for (int spot : spots) {
-            double[] inside = insideChances.get(spot).computeIfAbsent(percent, share -> insideChances(spot, share));
+            double[] inside = inside(spot, percent);
             for (int i = 0; i < all.length; i++) {
                 all[i] *= inside[i];
             }
@@ -122,29 +166,70 @@ public final class Outlook {
         return all;
     }
 
-    private double summed(double[] all) {
-        List<Knowledge.Scenario> scenarios = knowledge.scenarios();
-        double chance = 0;
-        for (int i = 0; i < all.length; i++) {
-            chance += scenarios.get(i / shifts.length).weight() * shiftWeights[i % shifts.length] * all[i];
-        }
-        return Math.min(1, chance);
-    }
-
-    /** The chance of one spot to read inside, for each scenario and each error of the next plate. */
-    private double[] insideChances(int spot, double percent) {
-        double[] inside = window.at(percent).inside();
-        double strength = knowledge.model().strength(percent);
-        List<Knowledge.Scenario> scenarios = knowledge.scenarios();
-        double[] chances = new double[scenarios.size() * shifts.length];
-        for (int i = 0; i < chances.length; i++) {
-            TraitCloud cloud = scenarios.get(i / shifts.length).spots().get(spot);
-            chances[i] = cloud.expect(inside, strength, shifts[i % shifts.length]);
+    private double[] inside(int spot, double percent) {
+        double[] chances = insideChances.get(spot).get(percent);
+        if (chances == null) {
+            chances = insideChances(spot, percent);
+            insideChances.get(spot).put(percent, chances);
         }
         return chances;
     }
 
-    /** The Rf [1] to expect of one spot at a share of the strong solvent [% v/v]. */
+    private double summed(double[] all) {
+        double chance = 0;
+        for (int i = 0; i < all.length; i++) {
+            chance += weights[i] * all[i];
+        }
+        return Math.min(1, chance);
+    }
+
+    /**
+     * The chance of one spot to read inside, or a bound below what is needed that it does not reach: the likeliest errors of the
+     * next plate come first, and when the rest cannot make up for them it is left.
+     */
+    private double inside(int spot, double percent, double needed) {
+        double[] known = insideChances.get(spot).get(percent);
+        if (known != null || shifts.length == 1) {
+            return summed(known != null ? known : inside(spot, percent));
+        }
+        double open = 1;
+        double bound = 0;
+        WindowChances.Row row = window.at(percent);
+        double[] chances = new double[weights.length];
+        for (int h : likeliestShifts) {
+            open -= shiftWeights[h];
+            for (int i = h; i < chances.length; i += shifts.length) {
+                chances[i] = insideChance(spot, row, i);
+                bound += weights[i] * chances[i];
+            }
+            if (bound + open + ROUNDING < needed) {
+                return bound + open + ROUNDING;
+            }
+        }
+        insideChances.get(spot).put(percent, chances);
+        return summed(chances);
+    }
+
+    /** The chance of one spot to read inside, for each scenario and each error of the next plate. */
+    private double[] insideChances(int spot, double percent) {
+        WindowChances.Row row = window.at(percent);
+        double[] chances = new double[weights.length];
+        for (int i = 0; i < chances.length; i++) {
+            chances[i] = insideChance(spot, row, i);
+        }
+        return chances;
+    }
+
+    private double insideChance(int spot, WindowChances.Row row, int combination) {
+        return knowledge
+                .scenarios()
+                .get(combination / shifts.length)
+                .spots()
+                .get(spot)
+                .expect(row.inside(), row.climb(), shifts[combination % shifts.length]);
+    }
+
+    /** The mean Rf [1] of one spot at a share of the strong solvent [% v/v]. */
     public double rf(int spot, double percent) {
         return expect(spot, percent, knowledge.model().rf());
     }
@@ -160,13 +245,13 @@ public final class Outlook {
     }
 
     private double expect(int spot, double percent, double[] onMarks) {
-        double strength = knowledge.model().strength(percent);
+        Climb climb = knowledge.model().climb(percent);
         double sum = 0;
         for (Knowledge.Scenario scenario : knowledge.scenarios()) {
             for (int h = 0; h < shifts.length; h++) {
                 sum += scenario.weight()
                         * shiftWeights[h]
-                        * scenario.spots().get(spot).expect(onMarks, strength, shifts[h]);
+                        * scenario.spots().get(spot).expect(onMarks, climb, shifts[h]);
             }
         }
         return Math.min(1, sum); // the weights sum to 1 but for rounding
@@ -175,104 +260,34 @@ public final class Outlook {
     /** What one spot will do at a share of the strong solvent [% v/v]. */
     public Spot spot(int spot, double percent) {
         double[] onMarks = new double[LogitScale.SIZE];
-        double strength = knowledge.model().strength(percent);
+        WindowChances.Row row = window.at(percent);
+        Climb climb = row.climb();
+        double[] belows = row.below();
+        double[] aboves = row.above();
         for (Knowledge.Scenario scenario : knowledge.scenarios()) {
             for (int h = 0; h < shifts.length; h++) {
-                scenario.spots().get(spot).spread(onMarks, strength, shifts[h], scenario.weight() * shiftWeights[h]);
+                scenario.spots().get(spot).spread(onMarks, climb, shifts[h], scenario.weight() * shiftWeights[h]);
             }
         }
-        WindowChances.Row row = window.at(percent);
-        double[] bins = new double[RF_BINS + 1];
-        double rf = 0;
+        double[] bins = ReadingMixture.bins();
+        double[] rfs = knowledge.model().rf();
         double below = 0;
         double above = 0;
         for (int mark = 0; mark < onMarks.length; mark++) {
             double weight = onMarks[mark];
             if (weight > 0) {
-                rf += weight * knowledge.model().rf()[mark];
-                below += weight * row.below()[mark];
-                above += weight * row.above()[mark];
-                bins[(int) (knowledge.model().rf()[mark] * RF_BINS + 0.5)] += weight;
+                below += weight * belows[mark];
+                above += weight * aboves[mark];
+                bins[ReadingMixture.bin(rfs[mark])] += weight;
             }
         }
-        Mixture mixture = mixture(bins, percent);
+        ReadingMixture mixture = ReadingMixture.of(bins, knowledge, percent);
         return new Spot(
-                Math.min(1, rf),
+                mixture.quantile(MIDDLE),
                 mixture.quantile(TAIL),
                 mixture.quantile(1 - TAIL),
                 Math.min(1, below),
                 Math.min(1, above));
-    }
-
-    /** The readings to expect, as a mixture of Student curves around the Rf of the bins that have weight. */
-    private Mixture mixture(double[] bins, double percent) {
-        double middle = knowledge.model().noise().middle(percent);
-        double[] weight = new double[bins.length];
-        double[] centre = new double[bins.length];
-        double[] sigma = new double[bins.length];
-        int count = 0;
-        for (int bin = 0; bin < bins.length; bin++) {
-            if (bins[bin] > NO_WEIGHT) {
-                weight[count] = bins[bin];
-                centre[count] = (double) bin / RF_BINS;
-                sigma[count] = knowledge
-                        .model()
-                        .noise()
-                        .sigmaFrom(middle, centre[count], knowledge.scatter().readingError());
-                count++;
-            }
-        }
-        return new Mixture(weight, centre, sigma, count);
-    }
-
-    /** Weighted Student curves. */
-    private static final class Mixture {
-        private final double[] weight;
-        private final double[] centre;
-        private final double[] sigma;
-        private final int count;
-
-        Mixture(double[] weight, double[] centre, double[] sigma, int count) {
-            this.weight = weight;
-            this.centre = centre;
-            this.sigma = sigma;
-            this.count = count;
-        }
-
-        /** The chance to read below an Rf [1]. */
-        double below(double rf) {
-            double below = 0;
-            for (int i = 0; i < count; i++) {
-                below += weight[i] * Noise.below((rf - centre[i]) / sigma[i]);
-            }
-            return below;
-        }
-
-        /** The Rf [1] below which the reading lies with a probability, held between 0 and 1: halving, then a straight line. */
-        double quantile(double probability) {
-            double low = 0;
-            double high = 1;
-            double belowLow = below(low);
-            double belowHigh = below(high);
-            if (belowLow >= probability) {
-                return low;
-            }
-            if (belowHigh <= probability) {
-                return high;
-            }
-            while (high - low > QUANTILE_STEP) {
-                double middle = (low + high) / 2;
-                double belowMiddle = below(middle);
-                if (belowMiddle < probability) {
-                    low = middle;
-                    belowLow = belowMiddle;
-                } else {
-                    high = middle;
-                    belowHigh = belowMiddle;
-                }
-            }
-            return low + (high - low) * (probability - belowLow) / (belowHigh - belowLow);
-        }
     }
 
     /** Possible samples, drawn evenly: for questions that no sum over single spots answers. */

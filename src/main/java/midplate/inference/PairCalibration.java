@@ -22,6 +22,8 @@ public final class PairCalibration {
     /** A series with one reading has nothing to say of a curve. */
     private static final int FEWEST_READINGS = 2;
 
+    private static final double EARLY_BELOW = 10;
+
     private static final int FEWEST_SHARES = 3;
     private static final int FEWEST_SERIES = 5;
     private static final int FEWEST_COMMON = 5;
@@ -34,18 +36,10 @@ public final class PairCalibration {
     private final OpenMeasurements measurements;
     private final SolventCatalogue catalogue;
     private final String command;
-    private final TraitGrid grid;
+    private final Form form;
 
-    /** Whether compounds may differ in area. */
-    public enum Areas {
-        /** Each has its own: the model of this program. */
-        OWN,
-        /** All have one: the simpler model it is held against. */
-        ALIKE
-    }
-
-    private PairCalibration(OpenMeasurements measurements, SolventCatalogue catalogue, String command, TraitGrid grid) {
-        this.grid = grid;
+    private PairCalibration(OpenMeasurements measurements, SolventCatalogue catalogue, String command, Form form) {
+        this.form = form;
         this.measurements = measurements;
         this.catalogue = catalogue;
         this.command = command;
@@ -57,12 +51,11 @@ public final class PairCalibration {
      * @param measurements the readings to fit
      * @param catalogue for the solvents
      * @param command how this was asked for, to stand in the files
-     * @param areas whether compounds may differ in area
+     * @param form how much compounds may differ
      */
     public static MeasuredPairs fit(
-            OpenMeasurements measurements, SolventCatalogue catalogue, String command, Areas areas) {
-        TraitGrid grid = areas == Areas.OWN ? TraitGrid.FIT : TraitGrid.ONE_AREA;
-        return new PairCalibration(measurements, catalogue, command, grid).run();
+            OpenMeasurements measurements, SolventCatalogue catalogue, String command, Form form) {
+        return new PairCalibration(measurements, catalogue, command, form).run();
     }
 
     private MeasuredPairs run() {
@@ -80,7 +73,8 @@ public final class PairCalibration {
                 }
             }
             enough(name, table.percents().length, series.size());
-            PairFit fit = Calibration.fit(table.percents(), rows.toArray(double[][]::new), grid);
+            PairFit fit = Calibration.fit(
+                    table.percents(), rows.toArray(double[][]::new), form, kinds(name, table.percents()));
             MeasuredPair pair = pair(name, fit, series.size());
             pairs.add(pair);
             Map<Series, Double> c = new HashMap<>();
@@ -101,10 +95,13 @@ public final class PairCalibration {
                 trusted[0],
                 trusted[1],
                 list(fit.percents()),
-                list(fit.strength()),
+                list(Arrays.stream(fit.climbs()).mapToDouble(Climb::strength).toArray()),
                 list(fit.strengthError()),
+                list(Arrays.stream(fit.climbs()).mapToDouble(Climb::hold).toArray()),
+                list(Arrays.stream(fit.climbs()).mapToDouble(Climb::early).toArray()),
                 list(fit.scales()),
                 fit.shape().leftAtLines(),
+                fit.atLines(),
                 fit.shape().stretch().start(),
                 fit.shape().stretch().front(),
                 fit.traits(),
@@ -121,6 +118,21 @@ public final class PairCalibration {
             case HEXANE_DIETHYL_ETHER -> new double[] {33.33, 50};
             case DICHLOROMETHANE_METHANOL -> new double[] {0, 9.09};
         };
+    }
+
+    /**
+     * Without ethyl acetate nothing covers the surface of the silica; below 10 % of it the surface is covered only in part, and the
+     * eluent may demix on the way. Ether was not measured there; with methanol, and at further ratios, nothing was gained by it.
+     */
+    private static ShareKind[] kinds(PairName name, double[] percents) {
+        ShareKind[] kinds = new ShareKind[percents.length];
+        Arrays.fill(kinds, ShareKind.PLAIN);
+        for (int j = 0; name == PairName.HEXANE_ETHYL_ACETATE && j < percents.length; j++) {
+            if (percents[j] < EARLY_BELOW) {
+                kinds[j] = percents[j] > 0 ? ShareKind.EARLY : ShareKind.BARE;
+            }
+        }
+        return kinds;
     }
 
     private static void enough(PairName name, int shares, int series) {

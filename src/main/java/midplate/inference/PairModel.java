@@ -8,12 +8,15 @@ import midplate.chemistry.RetentionFactor;
 import midplate.plate.Setting;
 
 /**
- * What is known about one solvent pair: {@code η = c + s·G(p)}, with G [ln units] the strength curve of the pair over the
- * share p [% v/v] of the strong solvent, c [ln units] and s [1] the traits of a compound, and η [ln units] the logit of Rf up
- * to what a plate shows near its lines ({@code Rf = (1 + ε₀ + ε₁)/(1 + e^(−η)) − ε₀}, ε small).
+ * What is known about one solvent pair: {@code η = a(p)·c + s·G(p) + t·L(p)}, with G [ln units] the strength curve of the pair over
+ * the share p [% v/v] of the strong solvent, L [ln units] how far compounds that climb early are ahead there, c [ln units], s [1]
+ * and t [1] the traits of a compound, and η [ln units] the logit of Rf up to what a plate shows near its lines ({@code Rf = (1 + ε₀ + ε₁)/(1 + e^(−η)) − ε₀}, ε small).
  *
  * <p>It is Snyder's law with a measured curve in place of the tabulated one: c holds the compound's adsorption energy, s its
- * area relative to the average. Between the measured shares G is a monotone cubic in ln(p + 1); above the last one it goes
+ * area relative to the average. Where the strong solvent covers the surface only in part, compounds that find their place
+ * beside it and compounds that must drive it out differ more than c and s say: t tells them apart, and L is 0 elsewhere. In the pure
+ * weak solvent nothing covers the surface, and compounds differ in how they are held by a > 1 times as much as beside the strong
+ * one, which is Snyder's activity of the sorbent; a is 1 elsewhere. Between the measured shares G, L and a are monotone cubics in ln(p + 1); above the last one G goes
  * on straight in ln(p + 1), as the straight line of Soczewiński does.
  *
  * @see "Snyder1968"
@@ -22,15 +25,20 @@ import midplate.plate.Setting;
 public final class PairModel {
     private final String id;
     private final StrengthCurve strength;
+    private final MonotoneCubic hold;
+    private final MonotoneCubic early;
     private final Noise noise;
     private final Stretch stretch;
     private final TraitPrior prior;
     private final double[] range;
     private final double[] rf = new double[LogitScale.SIZE];
+    private final double[] beyond = new double[LogitScale.SIZE];
 
     private PairModel(
             String id,
             StrengthCurve strength,
+            MonotoneCubic hold,
+            MonotoneCubic early,
             Noise noise,
             Stretch stretch,
             TraitPrior prior,
@@ -38,10 +46,13 @@ public final class PairModel {
             double highest) {
         this.id = id;
         this.strength = strength;
+        this.hold = hold;
+        this.early = early;
         this.noise = noise;
         this.stretch = stretch;
         for (int mark = 0; mark < rf.length; mark++) {
             rf[mark] = stretch.rf(LogitScale.logistic(mark));
+            beyond[mark] = stretch.beyond(LogitScale.logistic(mark));
         }
         this.prior = prior;
         this.range = new double[] {lowest, highest};
@@ -50,10 +61,13 @@ public final class PairModel {
     /** The model of a measured pair. */
     public static PairModel of(MeasuredPair pair) {
         double[] percents = array(pair.percentStrong());
+        double[] places = Arrays.stream(percents).map(Math::log1p).toArray();
         return new PairModel(
                 pair.id(),
                 measured(percents, array(pair.strength())),
-                Noise.of(percents, array(pair.noiseScale()), pair.noiseLeftAtLines()),
+                MonotoneCubic.through(places, array(pair.hold())),
+                MonotoneCubic.through(places, array(pair.early())),
+                Noise.of(percents, array(pair.noiseScale()), pair.noiseLeftAtLines(), pair.atLines()),
                 new Stretch(pair.stretchStart(), pair.stretchFront()),
                 TraitPrior.of(pair.prior()),
                 percents[0],
@@ -80,6 +94,12 @@ public final class PairModel {
     /** G at a share of the strong solvent [ln units]. */
     public double strength(double percent) {
         return strength.at(percent);
+    }
+
+    /** What the eluent of a share of the strong solvent does [% v/v]. */
+    public Climb climb(double percent) {
+        double place = Math.log1p(percent);
+        return new Climb(hold.at(place), strength.at(percent), early.at(place));
     }
 
     /** The least share that was measured [% v/v]. */
@@ -111,6 +131,11 @@ public final class PairModel {
     /** Rf at each mark of η [1]; not to be changed. */
     double[] rf() {
         return rf;
+    }
+
+    /** The same, not held between the lines; not to be changed. */
+    double[] beyond() {
+        return beyond;
     }
 
     /** σ [1] of a reading at each mark of η, at that share and with an error on top. */

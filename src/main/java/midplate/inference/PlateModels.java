@@ -7,22 +7,36 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.IntStream;
 import midplate.catalogue.MeasuredPair;
 import midplate.catalogue.PairLink;
 import midplate.plate.Reading;
 import midplate.plate.Setting;
 
-/** The models of all pairs and what they say about each other; immutable but for its cache, and shared between threads. */
+/** The models of all pairs and what they say about each other; immutable but for what it keeps, and shared between threads. */
 public final class PlateModels {
-    private static final int MOST_WINDOWS = 12;
+    /** What is known of a spot is kept for so many readings; about 50 kB each. */
+    private static final int MOST_CLOUDS = 256;
+    /** The same of what they say about another pair; about 200 kB each. */
+    private static final int MOST_PRIORS = 64;
 
     private final Map<String, PairModel> models;
     private final List<LinkedPair> links;
-    private final Map<WindowKey, WindowChances> windows = new ConcurrentHashMap<>();
+    private final KeptWindows windows = new KeptWindows();
+    private final KeptLatest<Spot, TraitCloud> clouds = new KeptLatest<>(MOST_CLOUDS);
+    private final KeptLatest<ReadElsewhere, Elsewhere> priors = new KeptLatest<>(MOST_PRIORS);
 
-    private record WindowKey(String pair, Setting setting, double low, double high) {}
+    /** All that decides what is known of a spot where plates have no error of their own. */
+    private record Spot(String pair, PlateScatter scatter, List<Trial> trials, TraitPrior prior) {}
+
+    /** All that decides what readings in one pair say about another. */
+    private record ReadElsewhere(LinkedPair link, PlateScatter scatter, List<Trial> trials) {}
+
+    private record Elsewhere(TraitPrior prior, double varianceC) {
+        static Elsewhere of(TraitPrior prior) {
+            return new Elsewhere(prior, prior.varianceC());
+        }
+    }
 
     private PlateModels(Map<String, PairModel> models, List<LinkedPair> links) {
         this.models = models;
@@ -31,16 +45,14 @@ public final class PlateModels {
 
     /** The models of measured pairs and the links between them. */
     public static PlateModels of(List<MeasuredPair> pairs, List<PairLink> links) {
-        Map<String, MeasuredPair> byId = new LinkedHashMap<>();
         Map<String, PairModel> models = new LinkedHashMap<>();
         for (MeasuredPair pair : pairs) {
-            byId.put(pair.id(), pair);
             models.put(pair.id(), PairModel.of(pair));
         }
         List<LinkedPair> linked = new ArrayList<>();
         for (PairLink link : links) {
-            MeasuredPair to = byId.get(link.to());
-            if (to != null && byId.containsKey(link.from())) {
+            PairModel to = models.get(link.to());
+            if (to != null && models.containsKey(link.from())) {
                 linked.add(new LinkedPair(link, to.prior()));
             }
         }
@@ -54,7 +66,12 @@ public final class PlateModels {
 
     /** Whether readings in one pair say something about another. */
     public boolean isLinked(String from, String to) {
-        return links.stream().anyMatch(link -> link.joins(from, to));
+        for (LinkedPair link : links) {
+            if (link.joins(from, to)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /**
@@ -80,7 +97,10 @@ public final class PlateModels {
     public Knowledge learn(String pair, Setting setting, List<String> spots, List<PlateRun> runs) {
         PairModel model = model(pair);
         PlateScatter scatter = PlateScatter.of(setting);
-        List<PlateRun> own = of(pair, runs).stream().sorted(byContent(spots)).toList();
+        List<PlateRun> own = of(pair, runs);
+        if (own.size() > 1) {
+            own.sort(byContent(spots));
+        }
         List<List<Trial>> trials = new ArrayList<>();
         List<TraitPrior> priors = new ArrayList<>();
         Map<String, Knowledge> matched = matchedElsewhere(pair, scatter, spots, runs);
@@ -89,9 +109,35 @@ public final class PlateModels {
             TraitPrior prior = prior(pair, scatter, spots.get(i), runs);
             priors.add(matched.isEmpty() ? prior : narrowest(prior, pair, matched, i));
         }
-        return own.stream().allMatch(run -> run.unlabelled().isEmpty())
-                ? Knowledge.from(model, scatter, own.size(), trials, priors)
-                : MatchedKnowledge.from(model, scatter, spots, own, trials, priors);
+        if (anyUnlabelled(own)) {
+            return MatchedKnowledge.from(model, scatter, spots, own, trials, priors);
+        }
+        if (scatter.isShared()) {
+            return Knowledge.from(model, scatter, own.size(), trials, priors);
+        }
+        List<TraitCloud> clouds = new ArrayList<>();
+        for (int spot = 0; spot < spots.size(); spot++) {
+            clouds.add(cloud(model, scatter, trials.get(spot), priors.get(spot)));
+        }
+        return Knowledge.ofApart(model, scatter, clouds);
+    }
+
+    /** What is known of one spot where plates have no error of their own; the same readings come again. */
+    private TraitCloud cloud(PairModel model, PlateScatter scatter, List<Trial> trials, TraitPrior prior) {
+        List<Trial> sorted = onAnyPlate(trials);
+        return clouds.get(
+                new Spot(model.id(), scatter, sorted, prior),
+                () -> SpotEvidence.of(model, scatter, sorted, prior).cloud());
+    }
+
+    /** The readings alone, in an order of their own. */
+    private static List<Trial> onAnyPlate(List<Trial> trials) {
+        List<Trial> sorted = new ArrayList<>();
+        for (Trial trial : trials) {
+            sorted.add(new Trial(0, trial.percent(), trial.reading(), trial.blur()));
+        }
+        sorted.sort(Trial.BY_CONTENT);
+        return sorted;
     }
 
     /** Plates in an order that depends on what was read and not on when, or under which heading, it was typed. */
@@ -128,8 +174,7 @@ public final class PlateModels {
         Map<String, Knowledge> matched = new LinkedHashMap<>();
         for (LinkedPair link : links) {
             List<PlateRun> there = of(link.from(), runs);
-            if (link.leadsTo(pair)
-                    && there.stream().anyMatch(run -> !run.unlabelled().isEmpty())) {
+            if (link.leadsTo(pair) && anyUnlabelled(there)) {
                 List<PlateRun> sorted = there.stream().sorted(byContent(spots)).toList();
                 PairModel from = model(link.from());
                 matched.put(
@@ -159,29 +204,41 @@ public final class PlateModels {
     }
 
     private TraitPrior prior(String pair, PlateScatter scatter, String spot, List<PlateRun> runs) {
-        TraitPrior narrowest = model(pair).prior();
-        double least = Double.POSITIVE_INFINITY;
+        Elsewhere narrowest = null;
         for (LinkedPair link : links) {
             List<Trial> trials = link.leadsTo(pair) ? trials(spot, of(link.from(), runs)) : List.of();
             if (!trials.isEmpty()) {
-                TraitCloud cloud = SpotEvidence.of(
-                                model(link.from()),
-                                scatter.unshared(),
-                                trials.stream().sorted(Trial.BY_CONTENT).toList(),
-                                model(link.from()).prior())
-                        .cloud();
-                TraitPrior prior = link.prior(cloud);
-                if (prior.varianceC() < least) {
-                    least = prior.varianceC();
-                    narrowest = prior;
-                }
+                Elsewhere there = elsewhere(link, scatter.unshared(), trials);
+                narrowest = narrowest == null || there.varianceC() < narrowest.varianceC() ? there : narrowest;
             }
         }
-        return narrowest;
+        return narrowest == null ? model(pair).prior() : narrowest.prior();
+    }
+
+    private Elsewhere elsewhere(LinkedPair link, PlateScatter scatter, List<Trial> trials) {
+        return priors.get(new ReadElsewhere(link, scatter, onAnyPlate(trials)), () -> {
+            PairModel from = model(link.from());
+            return Elsewhere.of(link.prior(cloud(from, scatter, trials, from.prior())));
+        });
+    }
+
+    private static boolean anyUnlabelled(List<PlateRun> runs) {
+        for (PlateRun run : runs) {
+            if (!run.unlabelled().isEmpty()) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private static List<PlateRun> of(String pair, List<PlateRun> runs) {
-        return runs.stream().filter(run -> run.pair().equals(pair)).toList();
+        List<PlateRun> own = new ArrayList<>();
+        for (PlateRun run : runs) {
+            if (run.pair().equals(pair)) {
+                own.add(run);
+            }
+        }
+        return own;
     }
 
     /**
@@ -193,22 +250,8 @@ public final class PlateModels {
      * @param high upper edge [1]
      */
     public Outlook outlook(Knowledge knowledge, Setting setting, double low, double high) {
-        return Outlook.of(knowledge, window(knowledge.model().id(), setting, low, high));
-    }
-
-    /** The chances of reading inside a window, tabulated once and kept. */
-    private WindowChances window(String pair, Setting setting, double low, double high) {
-        WindowKey key = new WindowKey(pair, setting, low, high);
-        WindowChances known = windows.get(key);
-        if (known != null) {
-            return known;
-        }
-        WindowChances made = WindowChances.of(model(pair), PlateScatter.of(setting), low, high);
-        if (windows.size() >= MOST_WINDOWS) {
-            windows.clear();
-        }
-        windows.put(key, made);
-        return made;
+        WindowChances.Window window = new WindowChances.Window(knowledge.model().id(), setting, low, high);
+        return Outlook.of(knowledge, windows.get(window, knowledge.model()));
     }
 
     private PairModel model(String pair) {

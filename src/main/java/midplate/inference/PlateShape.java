@@ -41,11 +41,17 @@ record PlateShape(double leftAtLines, Stretch stretch) {
      * expectation, in which the traits, weighed under the old shape, would hold the shape where it is.
      */
     PlateShape better(
-            TraitGrid grid, double[] prior, List<Weights> weights, double[][] rf, double[] strength, double[] scales) {
+            TraitGrid grid,
+            double[] prior,
+            List<Weights> weights,
+            double[][] rf,
+            Climb[] climbs,
+            double[] scales,
+            double atLines) {
         PlateShape best = this;
         double most = Double.NEGATIVE_INFINITY;
         for (PlateShape shape : neighbours()) {
-            double fit = logLikelihood(FitTables.of(grid, strength, scales, shape), prior, weights, rf);
+            double fit = logLikelihood(FitTables.of(grid, climbs, scales, shape, atLines), prior, weights, rf);
             if (fit > most) {
                 most = fit;
                 best = shape;
@@ -65,8 +71,7 @@ record PlateShape(double leftAtLines, Stretch stretch) {
                 double product = prior[node];
                 for (int j = 0; j < rf[i].length; j++) {
                     if (!Double.isNaN(rf[i][j])) {
-                        double sigma = tables.sigma(j)[node];
-                        product *= Noise.density((rf[i][j] - tables.rf(j)[node]) / sigma, sigma);
+                        product *= tables.likelihood(rf[i][j], j, node);
                     }
                 }
                 evidence += product;

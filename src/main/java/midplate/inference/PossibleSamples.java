@@ -3,31 +3,37 @@ package midplate.inference;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
-import java.util.stream.IntStream;
 import org.apache.commons.math3.primes.Primes;
 
 /**
- * A fixed number of possible samples, each a pair of traits for every spot, spread evenly over what is known (a Kronecker
+ * A fixed number of possible samples, each with the traits of every spot, spread evenly over what is known (a Kronecker
  * sequence: the fractional parts of multiples of square roots of primes). Always the same for the same knowledge.
  */
 public final class PossibleSamples {
     /** Samples drawn. */
     static final int COUNT = 256;
 
-    private final double[][] c;
-    private final double[][] s;
+    /** By sample, then by spot. */
+    private final double[] c;
+
+    private final double[] s;
+    private final double[] t;
+    private final int spots;
     private final PairModel model;
 
-    private PossibleSamples(PairModel model, double[][] c, double[][] s) {
+    private PossibleSamples(PairModel model, int spots, double[] c, double[] s, double[] t) {
+        this.spots = spots;
         this.model = model;
         this.c = c;
         this.s = s;
+        this.t = t;
     }
 
     static PossibleSamples of(Knowledge knowledge) {
         int spots = knowledge.spots();
-        double[][] c = new double[COUNT][spots];
-        double[][] s = new double[COUNT][spots];
+        double[] c = new double[COUNT * spots];
+        double[] s = new double[COUNT * spots];
+        double[] t = new double[COUNT * spots];
         List<Knowledge.Scenario> scenarios = knowledge.scenarios();
         double[] irrational = irrational(knowledge);
         int at = 0;
@@ -40,20 +46,25 @@ public final class PossibleSamples {
                 TraitCloud cloud = scenarios.get(at).spots().get(spot);
                 double place = (k + 1) * irrational[spot];
                 int point = cloud.pointAt(place - Math.floor(place));
-                c[k][spot] = cloud.c(point);
-                s[k][spot] = cloud.s(point);
+                c[k * spots + spot] = cloud.c(point);
+                s[k * spots + spot] = cloud.s(point);
+                t[k * spots + spot] = cloud.t(point);
             }
         }
-        return new PossibleSamples(knowledge.model(), c, s);
+        return new PossibleSamples(knowledge.model(), spots, c, s, t);
     }
 
     /** A square root of a prime for each spot; the spots take them by how weakly they are held, whatever their order. */
     static double[] irrational(Knowledge knowledge) {
-        List<Integer> order = IntStream.range(0, knowledge.spots())
-                .boxed()
-                .sorted(Comparator.comparingDouble(knowledge::meanC))
-                .toList();
-        double[] irrational = new double[order.size()];
+        int spots = knowledge.spots();
+        double[] meanC = new double[spots];
+        Integer[] order = new Integer[spots];
+        for (int spot = 0; spot < spots; spot++) {
+            meanC[spot] = knowledge.meanC(spot);
+            order[spot] = spot;
+        }
+        Arrays.sort(order, Comparator.comparingDouble(spot -> meanC[spot]));
+        double[] irrational = new double[spots];
         int prime = 2;
         for (int spot : order) {
             irrational[spot] = Math.sqrt(prime);
@@ -63,7 +74,8 @@ public final class PossibleSamples {
     }
 
     /**
-     * The share of samples for which no strength between two limits has the true Rf of every spot in a window [1].
+     * The share of samples for which no strength between two limits has the true Rf of every spot in a window [1], all spots
+     * climbing alike: what climbs early differs at few ratios only, and there by little.
      *
      * @param lowRf lower edge of the window [1]
      * @param highRf upper edge [1]
@@ -77,9 +89,9 @@ public final class PossibleSamples {
         for (int k = 0; k < COUNT; k++) {
             double from = weakest;
             double to = strongest;
-            for (int spot = 0; spot < c[k].length; spot++) {
-                from = Math.max(from, (low - c[k][spot]) / s[k][spot]);
-                to = Math.min(to, (high - c[k][spot]) / s[k][spot]);
+            for (int i = k * spots; i < (k + 1) * spots; i++) {
+                from = Math.max(from, (low - c[i]) / s[i]);
+                to = Math.min(to, (high - c[i]) / s[i]);
             }
             if (from > to) {
                 without++;
@@ -89,21 +101,21 @@ public final class PossibleSamples {
     }
 
     /**
-     * Mean over the samples of the smallest resolution between neighbours at a strength [1, relative]: {@code
+     * Mean over the samples of the smallest resolution between neighbours in an eluent [1, relative]: {@code
      * |Δ ln k|·√Rf·(1 − Rf)} with Rf midway, the form of resolution on a plate without its constant factor.
      *
      * @see "Geiss1987"
      */
-    public double smallestResolution(double strength) {
-        return overNeighbours(strength, (lower, upper) -> {
+    public double smallestResolution(Climb climb) {
+        return overNeighbours(climb, (lower, upper) -> {
             double rf = rf((lower + upper) / 2);
             return (upper - lower) * Math.sqrt(rf) * (1 - rf);
         });
     }
 
-    /** Mean over the samples of the smallest distance in Rf between neighbours at a strength [1]. */
-    public double smallestGap(double strength) {
-        return overNeighbours(strength, (lower, upper) -> rf(upper) - rf(lower));
+    /** Mean over the samples of the smallest distance in Rf between neighbours in an eluent [1]. */
+    public double smallestGap(Climb climb) {
+        return overNeighbours(climb, (lower, upper) -> rf(upper) - rf(lower));
     }
 
     private double rf(double eta) {
@@ -114,20 +126,34 @@ public final class PossibleSamples {
         double between(double lowerEta, double upperEta);
     }
 
-    private double overNeighbours(double strength, Distance distance) {
+    private double overNeighbours(Climb climb, Distance distance) {
+        if (spots < 2) {
+            return 0;
+        }
+        double[] eta = new double[spots];
         double sum = 0;
         for (int k = 0; k < COUNT; k++) {
-            double[] eta = new double[c[k].length];
-            for (int spot = 0; spot < eta.length; spot++) {
-                eta[spot] = c[k][spot] + s[k][spot] * strength;
-            }
-            Arrays.sort(eta);
-            double smallest = eta.length > 1 ? Double.POSITIVE_INFINITY : 0;
-            for (int i = 1; i < eta.length; i++) {
+            sort(k, climb, eta);
+            double smallest = Double.POSITIVE_INFINITY;
+            for (int i = 1; i < spots; i++) {
                 smallest = Math.min(smallest, distance.between(eta[i - 1], eta[i]));
             }
             sum += smallest;
         }
         return sum / COUNT;
+    }
+
+    /** The η of a sample's spots in an eluent, rising; spots are few, so each is put into its place. */
+    private void sort(int sample, Climb climb, double[] eta) {
+        for (int spot = 0; spot < spots; spot++) {
+            int i = sample * spots + spot;
+            double each = climb.eta(c[i], s[i], t[i]);
+            int at = spot;
+            while (at > 0 && eta[at - 1] > each) {
+                eta[at] = eta[at - 1];
+                at--;
+            }
+            eta[at] = each;
+        }
     }
 }

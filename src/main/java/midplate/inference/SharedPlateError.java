@@ -14,7 +14,7 @@ import org.apache.commons.math3.random.SobolSequenceGenerator;
  * Tries out the errors δ [ln units] that whole plates may have had: a fixed, evenly spread set of vectors (one δ for each
  * plate), each with the weight that belongs to it.
  *
- * <p>Around the readings the model is made straight, {@code η = c + s·G + δ + e} with a normal prior for (c, s); its
+ * <p>Around the readings the model is made straight, {@code η = a·c + s·G + t·L + δ + e} with a normal prior for the traits; its
  * posterior of δ, a little widened, is where the vectors are taken from, by a Sobol sequence. The exact evidence of each
  * vector then corrects the weights (importance sampling), so that the straight model only says where to look.
  */
@@ -120,22 +120,21 @@ final class SharedPlateError {
             int n = trials.size();
             RealMatrix covariance = new Array2DRowRealMatrix(n, n);
             double[] away = new double[n];
-            double[] strengths = trials.stream()
-                    .mapToDouble(t -> model.strength(t.percent()))
-                    .toArray();
+            Climb[] climbs = trials.stream().map(t -> model.climb(t.percent())).toArray(Climb[]::new);
             for (int i = 0; i < n; i++) {
                 double rf = Math.min(
                         1 - NEAREST_LINE,
                         Math.max(NEAREST_LINE, trials.get(i).reading().rf()));
                 double sigma =
                         model.noise().sigma(trials.get(i).percent(), rf, scatter.readingError()) / (rf * (1 - rf));
-                away[i] = Math.log(rf / (1 - rf)) - strengths[i];
+                away[i] = Math.log(rf / (1 - rf)) - climbs[i].strength();
                 for (int j = 0; j < n; j++) {
                     covariance.setEntry(
                             i,
                             j,
-                            DEVIATION_C * DEVIATION_C
-                                    + DEVIATION_S * DEVIATION_S * strengths[i] * strengths[j]
+                            DEVIATION_C * DEVIATION_C * climbs[i].hold() * climbs[j].hold()
+                                    + DEVIATION_S * DEVIATION_S * climbs[i].strength() * climbs[j].strength()
+                                    + climbs[i].early() * climbs[j].early()
                                     + (i == j ? sigma * sigma : 0));
                 }
             }

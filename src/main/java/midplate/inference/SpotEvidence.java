@@ -10,39 +10,38 @@ final class SpotEvidence {
     private final Posterior posterior;
     private final List<Trial> trials;
     private final List<double[]> likelihoods;
-    private final double[] strengths;
+    private final Climb[] climbs;
 
     private SpotEvidence(
-            TraitPrior prior, Posterior posterior, List<Trial> trials, List<double[]> likelihoods, double[] strengths) {
+            TraitPrior prior, Posterior posterior, List<Trial> trials, List<double[]> likelihoods, Climb[] climbs) {
         this.prior = prior;
         this.posterior = posterior;
         this.trials = trials;
         this.likelihoods = likelihoods;
-        this.strengths = strengths;
+        this.climbs = climbs;
     }
 
     static SpotEvidence of(PairModel model, PlateScatter scatter, List<Trial> trials, TraitPrior prior) {
         List<double[]> likelihoods = new ArrayList<>();
-        double[] strengths = new double[trials.size()];
-        for (int i = 0; i < strengths.length; i++) {
+        Climb[] climbs = new Climb[trials.size()];
+        for (int i = 0; i < climbs.length; i++) {
             likelihoods.add(trials.get(i).likelihood(model, scatter));
-            strengths[i] = model.strength(trials.get(i).percent());
+            climbs[i] = model.climb(trials.get(i).percent());
         }
         Posterior all = prior.nodes();
         if (scatter.isShared() && !trials.isEmpty()) {
-            all = all.lightened(widest(all, scatter, likelihoods, strengths));
+            all = all.lightened(widest(all, scatter, likelihoods, climbs));
         }
-        return new SpotEvidence(prior, all, trials, likelihoods, strengths);
+        return new SpotEvidence(prior, all, trials, likelihoods, climbs);
     }
 
     /** Weights that are large wherever any error of the plates may put them. */
-    private static double[] widest(
-            Posterior all, PlateScatter scatter, List<double[]> likelihoods, double[] strengths) {
+    private static double[] widest(Posterior all, PlateScatter scatter, List<double[]> likelihoods, Climb[] climbs) {
         double[] widest = null;
         for (double reach : new double[] {-2, -1, 0, 1, 2}) {
-            double[] shifts = new double[strengths.length];
+            double[] shifts = new double[climbs.length];
             Arrays.fill(shifts, reach * scatter.sharedError());
-            double[] weights = all.weigh(likelihoods, strengths, shifts).weights();
+            double[] weights = all.weigh(likelihoods, climbs, shifts).weights();
             widest = widest == null ? weights : greater(widest, weights);
         }
         return widest == null ? new double[0] : widest;
@@ -60,7 +59,7 @@ final class SpotEvidence {
         if (trials.isEmpty()) {
             return prior.cloud();
         }
-        return posterior.cloud(posterior.weigh(likelihoods, strengths, new double[strengths.length]));
+        return posterior.cloud(posterior.weigh(likelihoods, climbs, new double[climbs.length]));
     }
 
     /** What is known under some errors of the plates, and how well they fit the readings. */
@@ -77,10 +76,10 @@ final class SpotEvidence {
     }
 
     private Posterior.Weighed weighed(double[] plateErrors) {
-        double[] shifts = new double[strengths.length];
+        double[] shifts = new double[climbs.length];
         for (int i = 0; i < shifts.length; i++) {
             shifts[i] = plateErrors[trials.get(i).plate()];
         }
-        return posterior.weigh(likelihoods, strengths, shifts);
+        return posterior.weigh(likelihoods, climbs, shifts);
     }
 }

@@ -91,13 +91,13 @@ final class SpotTraces {
     }
 
     private Posterior.Weighed weighed(Posterior nodes) {
-        double[] strengths = new double[trials.size()];
+        Climb[] climbs = new Climb[trials.size()];
         List<double[]> likelihoods = new ArrayList<>();
-        for (int i = 0; i < strengths.length; i++) {
+        for (int i = 0; i < climbs.length; i++) {
             likelihoods.add(ground.tables().of(trials.get(i)));
-            strengths[i] = ground.model().strength(trials.get(i).percent());
+            climbs[i] = ground.model().climb(trials.get(i).percent());
         }
-        return nodes.weigh(likelihoods, strengths, new double[strengths.length]);
+        return nodes.weigh(likelihoods, climbs, new double[climbs.length]);
     }
 
     /** This spot with one more lane in which it was seen. */

@@ -22,7 +22,12 @@ record Stretch(double start, double front) {
 
     /** Rf [1] from the logistic value 1/(1 + e^(−η)) [1]. */
     double rf(double logistic) {
-        return StrictMath.max(0, StrictMath.min(1, (1 + start + front) * logistic - start));
+        return StrictMath.max(0, StrictMath.min(1, beyond(logistic)));
+    }
+
+    /** The same, not held between the lines: how surely a spot is read at one, in [−ε₀, 1 + ε₁]. */
+    double beyond(double logistic) {
+        return (1 + start + front) * logistic - start;
     }
 
     /** The logistic value [1] that shows as an Rf [1]. */
@@ -30,9 +35,8 @@ record Stretch(double start, double front) {
         return (rf + start) / (1 + start + front);
     }
 
-    /** dRf/dη [1] at a logistic value; 0 where the spot sits on a line. */
+    /** The slope of {@link #beyond} over η [1] at a logistic value. */
     double slope(double logistic) {
-        double rf = (1 + start + front) * logistic - start;
-        return rf > 0 && rf < 1 ? (1 + start + front) * logistic * (1 - logistic) : 0;
+        return (1 + start + front) * logistic * (1 - logistic);
     }
 }

@@ -1,46 +1,100 @@
 package midplate.inference;
 
-import java.util.Arrays;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
-/** What is known of one spot: weighted points (c, s) whose weights sum to 1. Plain arrays, since all time is spent here. */
+/** What is known of one spot: weighted points (c, s, t) whose weights sum to 1. Plain arrays, since all time is spent here. */
 final class TraitCloud {
+    private static final int GUIDES = 256;
+    private static final int MOST_WINDOWS = 4;
+
     private final double[] c;
     private final double[] s;
+    private final double[] t;
     private final double[] weight;
-    private final double[] summed;
-    private final double[] cSteps;
+    /** The same points where t does not matter: those that differ in it alone are one. */
+    private final Points alike;
+    /** The same by rows, where they are those of a grid. */
+    private final @Nullable Rows rows;
 
-    TraitCloud(double[] c, double[] s, double[] weight) {
-        this.c = c;
-        this.s = s;
-        this.weight = weight;
-        this.cSteps = new double[c.length];
-        for (int i = 0; i < cSteps.length; i++) {
-            cSteps[i] = c[i] * LogitScale.PER_UNIT;
+    private final double[] summed;
+    /** The same whoever works it out, so it does not matter if two threads do. */
+    private volatile int @Nullable [] guide;
+
+    /** Made when first asked for: most clouds of a scenario never are. */
+    private volatile @Nullable KeptLatest<WindowChances.Window, ByShare<double[]>> chances;
+
+    /** Points; the arrays are not to be changed once they are in a cloud. */
+    record Points(double[] c, double[] s, double[] t, double[] weight) {
+        /** So many, to be filled in. */
+        static Points of(int count) {
+            return new Points(new double[count], new double[count], new double[count], new double[count]);
         }
+    }
+
+    private TraitCloud(Points points, Points alike, @Nullable Rows rows) {
+        this.c = points.c();
+        this.s = points.s();
+        this.t = points.t();
+        this.weight = points.weight();
+        this.alike = alike;
+        this.rows = rows;
         this.summed = weight.clone();
         for (int i = 1; i < summed.length; i++) {
             summed[i] += summed[i - 1];
         }
     }
 
+    /** A cloud of points. */
+    static TraitCloud of(Points points) {
+        return new TraitCloud(points, points, null);
+    }
+
+    /** A cloud of points of the grid of spots, row by row, in which compounds do not differ in t. */
+    static TraitCloud ofGrid(Points points) {
+        return new TraitCloud(points, points, Rows.of(points));
+    }
+
+    /** A cloud of points of the grid of spots, row by row, around which t is spread: each becomes two, a deviation [1] to either side. */
+    static TraitCloud ofGrid(Points points, double[] deviations) {
+        Points sides = Points.of(2 * deviations.length);
+        for (int at = 0; at < sides.weight().length; at++) {
+            int i = at / 2;
+            sides.c()[at] = points.c()[i];
+            sides.s()[at] = points.s()[i];
+            sides.t()[at] = points.t()[i] + (at % 2 == 0 ? -deviations[i] : deviations[i]);
+            sides.weight()[at] = points.weight()[i] / 2;
+        }
+        return new TraitCloud(sides, points, Rows.of(points));
+    }
+
     /** Clouds put together, each with its share. */
     static TraitCloud joined(List<TraitCloud> clouds, double[] shares) {
-        int size = clouds.stream().mapToInt(TraitCloud::size).sum();
-        double[] c = new double[size];
-        double[] s = new double[size];
-        double[] weight = new double[size];
+        Points points = Points.of(clouds.stream().mapToInt(TraitCloud::size).sum());
         int at = 0;
         for (int i = 0; i < shares.length; i++) {
             TraitCloud cloud = clouds.get(i);
             for (int point = 0; point < cloud.size(); point++, at++) {
-                c[at] = cloud.c[point];
-                s[at] = cloud.s[point];
-                weight[at] = shares[i] * cloud.weight[point];
+                points.c()[at] = cloud.c[point];
+                points.s()[at] = cloud.s[point];
+                points.t()[at] = cloud.t[point];
+                points.weight()[at] = shares[i] * cloud.weight[point];
             }
         }
-        return new TraitCloud(c, s, weight);
+        return of(points);
+    }
+
+    /**
+     * The chances to read inside a window that were worked out for this cloud by the share of the strong solvent, to look up and
+     * to add to. They are kept for the windows asked about last: the same readings come again.
+     */
+    ByShare<double[]> chances(WindowChances.Window window) {
+        KeptLatest<WindowChances.Window, ByShare<double[]>> known = chances;
+        if (known == null) {
+            known = new KeptLatest<>(MOST_WINDOWS);
+            chances = known;
+        }
+        return known.get(window, ByShare::new);
     }
 
     int size() {
@@ -53,6 +107,10 @@ final class TraitCloud {
 
     double s(int point) {
         return s[point];
+    }
+
+    double t(int point) {
+        return t[point];
     }
 
     double weight(int point) {
@@ -77,21 +135,60 @@ final class TraitCloud {
         return mean;
     }
 
-    /** The expectation of a function of η at a strength moved by a shift: {@code Σ w·f(c + s·G + δ)}. */
-    double expect(double[] onMarks, double strength, double shift) {
-        double steps = strength * LogitScale.PER_UNIT;
-        double first = shift * LogitScale.PER_UNIT + LogitScale.FIRST;
-        double sum = 0;
-        for (int i = 0; i < weight.length; i++) {
-            sum += weight[i] * onMarks[LogitScale.held(cSteps[i] + s[i] * steps + first)];
+    /** The expectation of a function of η in an eluent, moved by a shift: {@code Σ w·f(a·c + s·G + t·L + δ)}. */
+    double expect(double[] onMarks, Climb climb, double shift) {
+        if (rows != null && climb.early() == 0 && climb.hold() == 1) {
+            return rows.expect(onMarks, climb.strength(), shift);
         }
-        return sum;
+        double first = shift * LogitScale.PER_UNIT + LogitScale.FIRST;
+        double hold = climb.hold() * LogitScale.PER_UNIT;
+        double strength = climb.strength() * LogitScale.PER_UNIT;
+        return climb.early() == 0
+                ? expect(onMarks, alike.c, alike.s, alike.weight, hold, strength, first)
+                : expect(onMarks, hold, strength, climb.early() * LogitScale.PER_UNIT, first);
     }
 
-    /** Adds the weights, times a factor, to the marks of η at a strength, moved by a shift. */
-    void spread(double[] onMarks, double strength, double shift, double factor) {
-        for (int i = 0; i < weight.length; i++) {
-            onMarks[LogitScale.mark(c[i] + s[i] * strength + shift)] += factor * weight[i];
+    private static double expect(
+            double[] onMarks, double[] c, double[] s, double[] weight, double hold, double strength, double first) {
+        // two sums, since each addition must wait for the one before it
+        double sum = 0;
+        double odd = 0;
+        int end = weight.length - 1;
+        for (int i = 0; i < end; i += 2) {
+            sum += weight[i] * onMarks[LogitScale.held(hold * c[i] + s[i] * strength + first)];
+            odd += weight[i + 1] * onMarks[LogitScale.held(hold * c[i + 1] + s[i + 1] * strength + first)];
+        }
+        if (weight.length % 2 == 1) {
+            sum += weight[end] * onMarks[LogitScale.held(hold * c[end] + s[end] * strength + first)];
+        }
+        return sum + odd;
+    }
+
+    private double expect(double[] onMarks, double hold, double strength, double early, double first) {
+        double sum = 0;
+        double odd = 0;
+        int end = weight.length - 1;
+        for (int i = 0; i < end; i += 2) {
+            sum += weight[i] * onMarks[LogitScale.held(hold * c[i] + s[i] * strength + t[i] * early + first)];
+            odd += weight[i + 1]
+                    * onMarks[LogitScale.held(hold * c[i + 1] + s[i + 1] * strength + t[i + 1] * early + first)];
+        }
+        if (weight.length % 2 == 1) {
+            sum += weight[end] * onMarks[LogitScale.held(hold * c[end] + s[end] * strength + t[end] * early + first)];
+        }
+        return sum + odd;
+    }
+
+    /** Adds the weights, times a factor, to the marks of η in an eluent, moved by a shift. */
+    void spread(double[] onMarks, Climb climb, double shift, double factor) {
+        double first = shift * LogitScale.PER_UNIT + LogitScale.FIRST;
+        double hold = climb.hold() * LogitScale.PER_UNIT;
+        double strength = climb.strength() * LogitScale.PER_UNIT;
+        double early = climb.early() * LogitScale.PER_UNIT;
+        Points points = early == 0 ? alike : new Points(c, s, t, weight);
+        for (int i = 0; i < points.weight.length; i++) {
+            double place = hold * points.c[i] + strength * points.s[i] + early * points.t[i] + first;
+            onMarks[LogitScale.held(place)] += factor * points.weight[i];
         }
     }
 
@@ -105,47 +202,44 @@ final class TraitCloud {
         if (weight.length <= count) {
             return this;
         }
-        double[] thinC = new double[count];
-        double[] thinS = new double[count];
-        double[] thinWeight = new double[count];
+        Points thin = Points.of(count);
+        int point = 0;
         for (int k = 0; k < count; k++) {
-            int point = pointAt((k + offset) / count);
-            thinC[k] = c[point];
-            thinS[k] = s[point];
-            thinWeight[k] = 1.0 / count;
-        }
-        return new TraitCloud(thinC, thinS, thinWeight);
-    }
-
-    /**
-     * Neighbours along c put together, at their common centre, until no more than about so many points are left; two of
-     * them at most, which in a cloud that wide shifts no chance by 0.01.
-     */
-    TraitCloud merged(int enough) {
-        int group = Math.min(2, weight.length / enough + 1);
-        if (group == 1) {
-            return this;
-        }
-        double[] mergedC = new double[weight.length];
-        double[] mergedS = new double[weight.length];
-        double[] mergedWeight = new double[weight.length];
-        int count = 0;
-        for (int i = 0; i < weight.length; count++) {
-            double moment = 0;
-            mergedS[count] = s[i];
-            for (int end = Math.min(i + group, weight.length); i < end && s[i] == mergedS[count]; i++) {
-                mergedWeight[count] += weight[i];
-                moment += weight[i] * c[i];
+            while (point < summed.length - 1 && summed[point] <= (k + offset) / count) {
+                point++;
             }
-            mergedC[count] = moment / mergedWeight[count];
+            thin.c()[k] = c[point];
+            thin.s()[k] = s[point];
+            thin.t()[k] = t[point];
+            thin.weight()[k] = 1.0 / count;
         }
-        return new TraitCloud(
-                Arrays.copyOf(mergedC, count), Arrays.copyOf(mergedS, count), Arrays.copyOf(mergedWeight, count));
+        return of(thin);
     }
 
     /** The point at which the summed weights reach a share in [0, 1). */
     int pointAt(double share) {
-        int found = Arrays.binarySearch(summed, share);
-        return Math.min(found >= 0 ? found + 1 : -found - 1, summed.length - 1);
+        int[] known = guide();
+        int point = known[Math.max(0, Math.min(GUIDES - 1, (int) (share * GUIDES)))];
+        while (point < summed.length - 1 && summed[point] <= share) {
+            point++;
+        }
+        return point;
+    }
+
+    /** The point at which each of {@value #GUIDES} even stretches of the summed weights begins. */
+    private int[] guide() {
+        int[] known = guide;
+        if (known == null) {
+            known = new int[GUIDES];
+            int point = 0;
+            for (int k = 0; k < GUIDES; k++) {
+                while (point < summed.length - 1 && summed[point] <= (double) k / GUIDES) {
+                    point++;
+                }
+                known[k] = point;
+            }
+            guide = known;
+        }
+        return known;
     }
 }

@@ -1,45 +1,109 @@
 package midplate.inference;
 
+import java.util.Arrays;
+
 /**
- * The pairs of traits (c, s) that are weighed: c [ln units], how weakly a compound is held in the pair's reference mixture,
- * and s [1], its area relative to the average compound. Node {@code iS·cCount + iC} holds the pair (c of iC, s of iS).
+ * The traits (c, s, t) that are weighed: c [ln units], how weakly a compound is held in the pair's reference mixture; s [1], its
+ * area relative to the average compound; t [1], how early it climbs relative to the average compound. Node {@code
+ * (iS·cCount + iC)·tCount + iT} holds c of iC, s of iS and t of iT.
  */
 final class TraitGrid {
-    /** The grid on which spots are judged. */
-    static final TraitGrid SPOTS = new TraitGrid(-12, 12, 301, 0.3, 2.0, 35);
+    private static final double FARTHEST_C = 10;
+    /** Step of c on the grid of spots [ln units], a whole number of marks of η. */
+    static final double STEP_C = 0.1;
 
-    /** The coarser grid on which a pair is fitted. */
-    static final TraitGrid FIT = new TraitGrid(-12, 12, 241, 0.3, 2.0, 35);
+    private static final double LEAST_S = 0.3;
+    private static final double MOST_S = 2.0;
 
-    /** The grid of a model in which all compounds have one area. */
-    static final TraitGrid ONE_AREA = new TraitGrid(-12, 12, 301, 1, 1, 1);
+    /** Gauss–Hermite points and weights for a standard normal variable, five of them (exact to degree nine). */
+    private static final double[] NORMAL_POINTS = {
+        -2.8569700138728, -1.35562617997427, 0, 1.35562617997427, 2.8569700138728
+    };
+
+    private static final double[] NORMAL_WEIGHTS = {
+        0.011257411327720691, 0.22207592200561266, 8.0 / 15, 0.22207592200561266, 0.011257411327720691
+    };
+
+    private static final double[] EVEN_T = {-2.4, -1.6, -0.8, 0, 0.8, 1.6, 2.4};
+    private static final double[] ONE = {1};
+    private static final double[] NONE = {0};
 
     private final double[] c;
     private final double[] s;
+    private final double[] t;
+    private final double[] normalT;
     private final double[] nodeC;
     private final double[] nodeS;
+    private final double[] nodeT;
 
-    private TraitGrid(double cLow, double cHigh, int cCount, double sLow, double sHigh, int sCount) {
-        c = steps(cLow, cHigh, cCount);
-        s = steps(sLow, sHigh, sCount);
+    private TraitGrid(double[] c, double[] s, double[] t, double[] normalT) {
+        this.c = c;
+        this.s = s;
+        this.t = t;
+        this.normalT = normalT;
         nodeC = new double[size()];
         nodeS = new double[size()];
+        nodeT = new double[size()];
         for (int node = 0; node < nodeC.length; node++) {
-            nodeC[node] = c[node % c.length];
-            nodeS[node] = s[node / c.length];
+            int column = node / t.length;
+            nodeC[node] = c[column % c.length];
+            nodeS[node] = s[column / c.length];
+            nodeT[node] = t[node % t.length];
         }
+    }
+
+    /**
+     * The grid on which spots are judged.
+     *
+     * @param area whether compounds differ in s
+     * @param early whether they differ in t
+     */
+    static TraitGrid spots(Trait area, Trait early) {
+        double[] t = early == Trait.OWN ? EVEN_T : NONE;
+        double[] normalT =
+                Arrays.stream(t).map(each -> StrictMath.exp(-each * each / 2)).toArray();
+        return new TraitGrid(
+                steps(-FARTHEST_C, FARTHEST_C, (int) Math.round(2 * FARTHEST_C / STEP_C) + 1),
+                areas(area, 28),
+                t,
+                TraitPrior.normalized(normalT));
+    }
+
+    /** The coarser grid on which a pair is fitted; its t are Gauss–Hermite points. */
+    static TraitGrid fit(Trait area, Trait early) {
+        boolean differ = early == Trait.OWN;
+        return new TraitGrid(
+                steps(-FARTHEST_C, FARTHEST_C, 121),
+                areas(area, 20),
+                differ ? NORMAL_POINTS : NONE,
+                differ ? NORMAL_WEIGHTS : ONE);
+    }
+
+    /** Whether compounds differ in a trait. */
+    enum Trait {
+        OWN,
+        ALIKE
+    }
+
+    private static double[] areas(Trait area, int count) {
+        return area == Trait.OWN ? steps(LEAST_S, MOST_S, count) : ONE;
     }
 
     private static double[] steps(double low, double high, int count) {
         double[] steps = new double[count];
         for (int i = 0; i < count; i++) {
-            steps[i] = count == 1 ? low : low + (high - low) * i / (count - 1);
+            steps[i] = low + (high - low) * i / (count - 1);
         }
         return steps;
     }
 
+    /** For each t its weight under a standard normal spread, the sum 1; not to be changed. */
+    double[] normalT() {
+        return normalT;
+    }
+
     int size() {
-        return c.length * s.length;
+        return c.length * s.length * t.length;
     }
 
     int cCount() {
@@ -50,18 +114,39 @@ final class TraitGrid {
         return s.length;
     }
 
-    /** The c of a column [ln units]. */
+    int tCount() {
+        return t.length;
+    }
+
+    /** The place of a node's c among all c. */
+    int cOf(int node) {
+        return node / t.length % c.length;
+    }
+
+    /** The node of three places. */
+    int node(int iC, int iS, int iT) {
+        return (iS * c.length + iC) * t.length + iT;
+    }
+
     double cAt(int iC) {
         return c[iC];
     }
 
-    /** The s of a row [1]. */
     double sAt(int iS) {
         return s[iS];
     }
 
+    double tAt(int iT) {
+        return t[iT];
+    }
+
     double cStep() {
         return c[1] - c[0];
+    }
+
+    /** The distance between two s [1]; 0 where there is one. */
+    double sStep() {
+        return s.length > 1 ? s[1] - s[0] : 0;
     }
 
     /** The c of a node [ln units]. */
@@ -72,5 +157,10 @@ final class TraitGrid {
     /** The s of a node [1]. */
     double s(int node) {
         return nodeS[node];
+    }
+
+    /** The t of a node [1]. */
+    double t(int node) {
+        return nodeT[node];
     }
 }

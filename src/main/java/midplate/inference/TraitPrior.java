@@ -3,71 +3,64 @@ package midplate.inference;
 import midplate.catalogue.MeasuredPair;
 import org.jspecify.annotations.Nullable;
 
-/** How likely each pair of traits on a {@link TraitGrid} is before anything was read; the weights sum to 1. */
+/** How likely each set of traits on a {@link TraitGrid} is before anything was read; the weights sum to 1. */
 final class TraitPrior {
     private final TraitGrid grid;
-    private final double[] weights;
+    /** Of all nodes with one c and one s together. */
+    private final double[] columns;
+
+    private final GivenT given;
     private final Posterior nodes;
     /** The same whoever works it out, so it does not matter if two threads do. */
     private volatile @Nullable TraitCloud cloud;
 
-    private TraitPrior(TraitGrid grid, double[] weights) {
+    private TraitPrior(TraitGrid grid, double[] columns, GivenT given) {
         this.grid = grid;
-        this.weights = weights;
-        this.nodes = Posterior.over(grid, weights);
+        this.columns = columns;
+        this.given = given;
+        this.nodes = Posterior.over(grid, columns, given);
     }
 
-    /** The spread that was fitted for a pair, on the grid of spots. */
+    /** The spread that was fitted for a pair, on a grid of spots that has the traits in which its compounds differ. */
     static TraitPrior of(MeasuredPair.Traits traits) {
-        TraitGrid grid = TraitGrid.SPOTS;
-        double[] density = new double[grid.cCount()];
-        for (int iC = 0; iC < density.length; iC++) {
-            density[iC] = density(traits, grid.cAt(iC));
+        TraitGrid grid = TraitGrid.spots(
+                trait(traits.bells().stream().anyMatch(bell -> bell.varianceS() > 0)),
+                trait(traits.bells().stream().anyMatch(bell -> bell.varianceT() > 0)));
+        return of(grid, new Bells(grid).summed(traits.bells()));
+    }
+
+    private static TraitGrid.Trait trait(boolean differs) {
+        return differs ? TraitGrid.Trait.OWN : TraitGrid.Trait.ALIKE;
+    }
+
+    /** A weight for each node, of any sum. */
+    static TraitPrior of(TraitGrid grid, double[] weights) {
+        GivenT given = GivenT.of(grid, weights);
+        return new TraitPrior(grid, normalized(given.columnWeights().clone()), given);
+    }
+
+    /** The same compounds with another density of c: s and t stay spread at each c as they are. */
+    TraitPrior withSpreadOfC(double[] density) {
+        double[] spread = spreadOfC();
+        double[] factor = new double[spread.length];
+        for (int iC = 0; iC < factor.length; iC++) {
+            factor[iC] = spread[iC] > 0 ? density[iC] / spread[iC] : 0;
         }
-        return of(grid, density, traits);
-    }
-
-    /** The same with another density of c: s stays spread around its line. */
-    static TraitPrior of(TraitGrid grid, double[] cDensity, MeasuredPair.Traits traits) {
-        return of(grid, cDensity, aroundLine(grid, traits));
-    }
-
-    /** A density of c with the spread of s at each c, which {@link #aroundLine} gives. */
-    static TraitPrior of(TraitGrid grid, double[] cDensity, double[] sAtC) {
-        double[] weights = new double[grid.size()];
-        for (int node = 0; node < weights.length; node++) {
-            weights[node] = cDensity[node % cDensity.length] * sAtC[node];
-        }
-        return new TraitPrior(grid, normalized(weights));
-    }
-
-    /** For each node how likely its s is among all s at its c. */
-    static double[] aroundLine(TraitGrid grid, MeasuredPair.Traits traits) {
-        double[] sAtC = new double[grid.size()];
-        for (int iC = 0; iC < grid.cCount(); iC++) {
-            double mean = traits.sMean() + traits.sSlope() * (grid.cAt(iC) - traits.cCentre());
-            double sum = 0;
-            for (int node = iC; node < sAtC.length; node += grid.cCount()) {
-                double z = (grid.s(node) - mean) / traits.sDeviation();
-                sAtC[node] = StrictMath.exp(-0.5 * z * z);
-                sum += sAtC[node];
-            }
-            for (int node = iC; node < sAtC.length; node += grid.cCount()) {
-                sAtC[node] = sum > 0 ? sAtC[node] / sum : 0;
+        double[] moved = new double[columns.length];
+        for (int from = 0; from < moved.length; from += factor.length) {
+            for (int iC = 0; iC < factor.length; iC++) {
+                moved[from + iC] = columns[from + iC] * factor[iC];
             }
         }
-        return sAtC;
+        return new TraitPrior(grid, normalized(moved), given);
     }
 
-    /** The fitted density of c between its nodes, straight lines in between, 0 beyond. */
-    private static double density(MeasuredPair.Traits traits, double c) {
-        double place = (c - traits.cFrom()) / traits.cStep();
-        int i = (int) Math.floor(place);
-        if (i < 0 || i >= traits.cDensity().size() - 1) {
-            return 0;
+    private double[] spreadOfC() {
+        double[] spread = new double[grid.cCount()];
+        for (int column = 0; column < columns.length; column++) {
+            spread[column % spread.length] += columns[column];
         }
-        double t = place - i;
-        return (1 - t) * traits.cDensity().get(i) + t * traits.cDensity().get(i + 1);
+        return spread;
     }
 
     static double[] normalized(double[] weights) {
@@ -87,11 +80,12 @@ final class TraitPrior {
 
     /** Variance of c [ln units²]. */
     double varianceC() {
+        double[] spread = spreadOfC();
         double mean = 0;
         double square = 0;
-        for (int node = 0; node < weights.length; node++) {
-            mean += weights[node] * grid.c(node);
-            square += weights[node] * grid.c(node) * grid.c(node);
+        for (int iC = 0; iC < spread.length; iC++) {
+            mean += spread[iC] * grid.cAt(iC);
+            square += spread[iC] * grid.cAt(iC) * grid.cAt(iC);
         }
         return square - mean * mean;
     }
@@ -106,13 +100,8 @@ final class TraitPrior {
         return known;
     }
 
-    /** The nodes that matter, ready to be weighed. */
+    /** The columns that matter, ready to be weighed. */
     Posterior nodes() {
         return nodes;
-    }
-
-    /** The weight of each node; not to be changed. */
-    double[] weights() {
-        return weights;
     }
 }

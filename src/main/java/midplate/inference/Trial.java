@@ -34,30 +34,31 @@ record Trial(int plate, double percent, Reading reading, double blur) {
     /**
      * The likelihood of the reading at each mark of η.
      *
-     * <p>A number: Student's density at the reading, or its mean within the blur. A spot on the start line: the chance that it would read no higher than
-     * the bound; at the front: no lower.
+     * <p>A number: Student's density at the reading, or its mean within the blur. A spot on the start line: the chance that it would read no
+     * higher than the bound; at the front: no lower. A number at a line is such a bound.
      */
     double[] likelihood(PairModel model, PlateScatter scatter) {
         double ruler = reading.standardError().orElse(0);
         double extra = Math.max(ruler, scatter.readingError());
-        double[] rf = model.rf();
+        Reading told = model.noise().bound(reading);
+        double[] beyond = model.beyond();
         double[] sigmas = model.sigma(percent, extra);
         double[] likelihood = new double[LogitScale.SIZE];
         for (int mark = 0; mark < likelihood.length; mark++) {
             double sigma = sigmas[mark];
-            double z = (reading.rf() - rf[mark]) / sigma;
-            likelihood[mark] = switch (reading.limit()) {
-                case NONE -> blur > 0 ? blurred(rf[mark], sigma) : Noise.density(z, sigma);
-                case AT_START -> Noise.below(z);
-                case AT_FRONT -> Noise.below(-z);
+            double z = (told.rf() - beyond[mark]) / sigma;
+            likelihood[mark] = switch (told.limit()) {
+                case NONE -> blur > 0 ? blurred(beyond[mark], sigma) : Noise.density(z, sigma);
+                case AT_START -> told.rf() < 1 ? Noise.below(z) : 1;
+                case AT_FRONT -> told.rf() > 0 ? Noise.below(-z) : 1;
             };
         }
         return likelihood;
     }
 
-    private double blurred(double rf, double sigma) {
-        double upper = Noise.below((reading.rf() + blur - rf) / sigma);
-        double lower = Noise.below((reading.rf() - blur - rf) / sigma);
+    private double blurred(double at, double sigma) {
+        double upper = Noise.below((reading.rf() + blur - at) / sigma);
+        double lower = Noise.below((reading.rf() - blur - at) / sigma);
         return Math.max(Double.MIN_NORMAL, upper - lower) / (2 * blur);
     }
 }

@@ -27,11 +27,9 @@ final class Weights {
         double[] all = prior.clone();
         for (int j = 0; j < row.length; j++) {
             if (!Double.isNaN(row[j])) {
-                double[] rf = tables.rf(j);
-                double[] sigma = tables.sigma(j);
                 for (int node = 0; node < all.length; node++) {
                     if (all[node] > 0) {
-                        all[node] *= Noise.density((row[j] - rf[node]) / sigma[node], sigma[node]);
+                        all[node] *= tables.likelihood(row[j], j, node);
                     }
                 }
             }

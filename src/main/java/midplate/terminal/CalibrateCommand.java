@@ -11,6 +11,7 @@ import midplate.catalogue.MeasuredPairs;
 import midplate.catalogue.SolventCatalogue;
 import midplate.inference.CalibrationFiles;
 import midplate.inference.Fold;
+import midplate.inference.Form;
 import midplate.inference.OpenMeasurements;
 import midplate.inference.PairCalibration;
 import org.jspecify.annotations.Nullable;
@@ -66,7 +67,7 @@ public final class CalibrateCommand implements Callable<Integer> {
             command += " --without-fold " + fold;
         }
         MeasuredPairs fitted =
-                PairCalibration.fit(measurements, SolventCatalogue.builtIn(), command, PairCalibration.Areas.OWN);
+                PairCalibration.fit(measurements, SolventCatalogue.builtIn(), command, Form.THREE_TRAITS);
         CalibrationFiles.write(fitted, out);
         PrintWriter to = spec.commandLine().getOut();
         for (MeasuredPair pair : fitted.pairs()) {

@@ -30,7 +30,7 @@ import midplate.words.Texts;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Takes requests in JSON and gives answers in JSON, the same for every door. Immutable and safe to share between threads.
+ * Takes requests in JSON and gives answers in JSON, the same for every door. Immutable but for what it keeps, and safe to share between threads.
  *
  * <p>Each method throws {@link BadInput} with all faults of an input it cannot take.
  */
@@ -46,8 +46,11 @@ public final class Exchange {
     private final Function<Question, Consultation> adviser;
     private final Speech speech;
     private final Texts texts;
-    private final String library;
-    private final String sources;
+    private final PublishedWriter published;
+    /** Written when first asked for: a batch never does. The same whoever writes it, so it does not matter if two threads do. */
+    private volatile @Nullable String library;
+
+    private volatile @Nullable String sources;
 
     Exchange(SolventCatalogue catalogue, List<MeasuredPair> pairs, Function<Question, Consultation> adviser) {
         this(catalogue, pairs, adviser, Speech.in(Language.ENGLISH));
@@ -63,9 +66,7 @@ public final class Exchange {
         this.adviser = adviser;
         this.speech = speech;
         this.texts = speech.texts();
-        PublishedWriter published = new PublishedWriter(catalogue, pairs, speech);
-        this.library = published.library();
-        this.sources = published.sources();
+        this.published = new PublishedWriter(catalogue, pairs, speech);
     }
 
     /** With the solvents and curves packed with the program. */
@@ -257,12 +258,22 @@ public final class Exchange {
 
     /** All solvents with all that is published here about them. */
     public String library() {
-        return library;
+        String known = library;
+        if (known == null) {
+            known = published.library();
+            library = known;
+        }
+        return known;
     }
 
     /** All publications. */
     public String sources() {
-        return sources;
+        String known = sources;
+        if (known == null) {
+            known = published.sources();
+            sources = known;
+        }
+        return known;
     }
 
     /** How accurate the advice was on compounds that the fit had not seen. */

@@ -5,8 +5,10 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.DecimalNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.math.BigDecimal;
 import java.util.List;
 import midplate.chemistry.Solvent;
 import midplate.words.Message;
@@ -16,6 +18,9 @@ import midplate.words.Texts;
 final class JsonWriting {
     private static final ObjectMapper MAPPER = JsonMapper.builder().build();
     private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
+    private static final double[] TENS = {1, 1e1, 1e2, 1e3, 1e4, 1e5, 1e6};
+    /** Below this a double has all six decimals. */
+    private static final long LARGE = 1_000_000_000_000_000L;
 
     private JsonWriting() {}
 
@@ -29,12 +34,28 @@ final class JsonWriting {
 
     /** A number with at most so many decimals; a whole one without a point. */
     static JsonNode number(double value, int decimals) {
-        double scale = Math.pow(10, decimals);
-        return exact(Math.round(value * scale) / scale);
+        double scale = TENS[decimals];
+        long parts = Math.round(value * scale);
+        return parts > -LARGE && parts < LARGE ? exact(parts, decimals) : exact(parts / scale);
+    }
+
+    /** The digits come from a whole number, which is several times cheaper than from a double. */
+    private static JsonNode exact(long parts, int decimals) {
+        long digits = parts;
+        int left = decimals;
+        while (left > 0 && digits % 10 == 0) {
+            digits /= 10;
+            left--;
+        }
+        return left == 0 ? NODES.numberNode(digits) : DecimalNode.valueOf(BigDecimal.valueOf(digits, left));
     }
 
     /** A number as it is; a whole one without a point. */
     static JsonNode exact(double value) {
+        long parts = Math.round(value * TENS[6]);
+        if (parts > -LARGE && parts < LARGE && parts / TENS[6] == value) {
+            return exact(parts, 6);
+        }
         boolean whole = value == Math.rint(value) && Math.abs(value) < 1e15;
         return whole ? NODES.numberNode((long) value) : NODES.numberNode(value);
     }

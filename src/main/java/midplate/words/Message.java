@@ -4,6 +4,8 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Pattern;
 
 /**
@@ -19,10 +21,13 @@ import java.util.regex.Pattern;
 public record Message(String key, Map<String, Object> args) {
     static final Pattern KEY = Pattern.compile("[a-z][a-z0-9-]*(\\.[a-z0-9][a-z0-9-]*)+");
     static final Pattern NAME = Pattern.compile("[a-z][A-Za-z0-9]*");
+    private static final int MOST_GOOD = 1000;
+    private static final Set<String> GOOD_KEYS = ConcurrentHashMap.newKeySet();
+    private static final Set<String> GOOD_NAMES = ConcurrentHashMap.newKeySet();
 
     /** Checks key, names and kinds of value; a wrong one is a slip in the program, hence no {@link Refusal}. */
     public Message {
-        if (!KEY.matcher(key).matches()) {
+        if (!isKnown(KEY, key)) {
             throw new IllegalArgumentException(String.format(
                     Locale.ROOT,
                     "Message key \"%s\": allowed are parts in lower case with digits and hyphens, joined by dots, at"
@@ -64,8 +69,21 @@ public record Message(String key, Map<String, Object> args) {
         return key.substring(key.lastIndexOf('.') + 1);
     }
 
+    /** Whether a name has its form; the same few come again and again. */
+    private static boolean isKnown(Pattern form, String name) {
+        Set<String> good = form == KEY ? GOOD_KEYS : GOOD_NAMES;
+        if (good.contains(name)) {
+            return true;
+        }
+        boolean matches = form.matcher(name).matches();
+        if (matches && good.size() < MOST_GOOD) {
+            good.add(name);
+        }
+        return matches;
+    }
+
     private static void checkArgument(String key, String name, Object value) {
-        if (!NAME.matcher(name).matches()) {
+        if (!isKnown(NAME, name)) {
             throw new IllegalArgumentException(String.format(
                     Locale.ROOT,
                     "Message %s: the name \"%s\" must be letters and digits and begin in lower case.",

@@ -18,7 +18,7 @@ class AnswerIT extends OnPage {
         page.selectOption("#setting", "class");
         answered(page);
         page.click("#from-where > summary");
-        assertTrue(page.getByText("η = c + s · G").first().isVisible());
+        assertTrue(page.getByText("η = a · c + s · G + t · L").first().isVisible());
         String from = page.textContent("#from-where");
         for (String part : List.of(
                 "hexane : ethyl acetate on silica",

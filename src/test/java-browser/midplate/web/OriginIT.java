@@ -111,7 +111,7 @@ class OriginIT extends OnPage {
         page.click("#ratio .asked");
         page.click("#origin-further");
         assertFalse(isOpen(page));
-        assertTrue(page.getByText("η = c + s · G").isVisible());
+        assertTrue(page.getByText("η = a · c + s · G + t · L").isVisible());
     }
 
     @Test

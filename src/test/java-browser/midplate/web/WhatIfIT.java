@@ -100,7 +100,8 @@ class WhatIfIT extends OnSlider {
         assertFalse(advised.equals(page.locator("#next li").allTextContents()));
         page.click("#what-if-back");
         assertEquals("what-if-share", focused(page));
-        assertEquals(advice.get("percentStrong").asDouble(), share(page), 0.05);
+        // above 10 % the slider names whole percents
+        assertEquals(advice.get("percentStrong").asDouble(), share(page), 0.5);
         assertEquals(advised, page.locator("#next li").allTextContents());
         assertTrue(page.isDisabled("#what-if-back"));
     }

@@ -30,7 +30,7 @@ class LastPlateTest {
 
     @Test
     void didItWhereItsOwnRatioIsAdvisedAgain() {
-        Asking asking = two().run(50, Map.of("A", 0.35, "B", 0.47));
+        Asking asking = two().run(50, Map.of("A", 0.38, "B", 0.5));
         assertEquals("1:1", asking.advice().ratio().toString());
         assertEquals(List.of("last-plate-best"), said(asking));
         assertEquals(
@@ -48,14 +48,14 @@ class LastPlateTest {
 
     @Test
     void namesThePairsThatLieApart() {
-        Asking apart = two().run(50, Map.of("A", 0.33, "B", 0.5)).apart("A", "B");
+        Asking apart = two().run(50, Map.of("A", 0.37, "B", 0.54)).apart("A", "B");
         assertEquals("1:1", apart.advice().ratio().toString());
         assertEquals(List.of("last-plate-best-apart"), said(apart));
     }
 
     @Test
     void countsSpotsThatNobodyLabelled() {
-        assertEquals(List.of("last-plate-best"), said(two().unlabelled(50, Set.of(), 0.35, 0.47)));
+        assertEquals(List.of("last-plate-best"), said(two().unlabelled(50, Set.of(), 0.38, 0.5)));
         Asking known = two().run(20, Map.of("A", 0.2, "B", 0.3)).unlabelled(50, Set.of(), 0.36, 0.47);
         assertEquals(1, said(known).size(), said(known).toString());
     }
@@ -82,7 +82,7 @@ class LastPlateTest {
     @Test
     void withUnlabelledSpotsLeavesNoPairTogether() {
         assertFalse(
-                said(two().unlabelled(50, Set.of(), 0.35, 0.47).apart("A", "B")).isEmpty());
+                said(two().unlabelled(50, Set.of(), 0.38, 0.5).apart("A", "B")).isEmpty());
         assertEquals(List.of(), said(two().unlabelled(50, Set.of(), 0.4, 0.46).apart("A", "B")));
     }
 }

@@ -18,6 +18,7 @@ import midplate.benchmark.Guess;
 import midplate.benchmark.Peers;
 import midplate.benchmark.Plan;
 import midplate.benchmark.TrialReading;
+import midplate.inference.Form;
 import midplate.inference.OpenData;
 import midplate.inference.OpenMeasurements;
 import midplate.inference.PairCalibration;
@@ -83,8 +84,7 @@ class OpenDataBenchmarkTest {
         @Override
         public Contender trainedOn(OpenMeasurements training) {
             return new Asked(Adviser.of(
-                    Asking.CATALOGUE,
-                    PairCalibration.fit(training, Asking.CATALOGUE, "test", PairCalibration.Areas.OWN)));
+                    Asking.CATALOGUE, PairCalibration.fit(training, Asking.CATALOGUE, "test", Form.THREE_TRAITS)));
         }
     }
 

@@ -26,12 +26,12 @@ class BenchmarkCommandTest {
         Invented.measurements(folder, 20);
         Path json = folder.resolve("accuracy.json");
         Path readme = folder.resolve("README.md");
-        Files.writeString(readme, "# A\n" + AccuracyTable.BEGIN + "\n" + AccuracyTable.END + "\n");
+        Files.writeString(readme, "# A\n" + MarkedPlace.BEGIN + "\n" + MarkedPlace.END + "\n");
         int status = run(folder.toString(), "--sets", "20", "--out", json.toString(), "--readme", readme.toString());
         assertEquals("", complained.toString());
         assertEquals(0, status);
         String table = AccuracyTable.of(AccuracyFile.read(Files.readString(json)));
-        assertEquals(table, AccuracyTable.found(Files.readString(readme)));
+        assertEquals(table, MarkedPlace.found(Files.readString(readme)));
         assertEquals(table, said.toString());
     }
 

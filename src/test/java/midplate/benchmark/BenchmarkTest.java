@@ -101,7 +101,60 @@ class BenchmarkTest {
         Figure error = accuracy.contenders().get("fixed").get("one-trial.error");
         assertEquals(-error.value(), gain.value(), 1e-9);
         assertEquals(error.standardError(), gain.standardError(), 1e-9);
-        assertEquals(3, accuracy.differences().size());
+        assertEquals(
+                Set.of("right − again", "right − fixed"), accuracy.differences().keySet());
+    }
+
+    // Structures 26 and 27 are like 0 and 1: whoever is asked about one of such two has not learned from the other.
+    @Test
+    void neighboursAreLeftOutOfTheSecondTrainingOnly() throws IOException {
+        OpenMeasurements all = Invented.measurements(folder, 28);
+        List<Set<String>> seen = new CopyOnWriteArrayList<>();
+        ContenderFactory watching = new ContenderFactory() {
+            @Override
+            public String name() {
+                return "watching";
+            }
+
+            @Override
+            public Set<Further> further() {
+                return Set.of(Further.NEIGHBOURS_LEFT_OUT);
+            }
+
+            @Override
+            public Contender trainedOn(OpenMeasurements training) {
+                seen.add(new HashSet<>(training.structures()));
+                return new Knowing();
+            }
+        };
+        Accuracy accuracy = Benchmark.run(all, List.of(watching), SMALL);
+        assertEquals(10, seen.size());
+        int left = 0;
+        for (int i = 0; i < 10; i += 2) {
+            Set<String> usual = seen.get(i);
+            Set<String> without = seen.get(i + 1);
+            assertTrue(usual.containsAll(without));
+            for (String smiles : List.of("A", "B")) {
+                boolean apart = usual.contains(smiles.repeat(4)) != usual.contains(smiles.repeat(5));
+                boolean neither = !without.contains(smiles.repeat(4)) && !without.contains(smiles.repeat(5));
+                assertEquals(apart, neither, smiles);
+                left += apart ? 1 : 0;
+            }
+        }
+        assertTrue(left > 0, "some two stood in different folds");
+        Figure difference =
+                accuracy.differences().get(Accuracy.toUsual("watching")).get("one-trial.error");
+        assertEquals(0, difference.value(), 0);
+        assertTrue(difference.count() > 28 * 7 * 7, "" + difference);
+    }
+
+    @Test
+    void onlyWhoIsNamedIsAskedFurther() throws IOException {
+        OpenMeasurements all = Invented.measurements(folder, 20);
+        Accuracy accuracy = Benchmark.run(all, List.of(Invented.factory("plain", Knowing::new)), SMALL);
+        assertEquals(Set.of(Accuracy.REPEAT), accuracy.ceilings().keySet());
+        assertEquals(Map.of(), accuracy.neighboursLeftOut());
+        assertEquals(Map.of(), accuracy.plateError());
     }
 
     @Test

@@ -42,12 +42,17 @@ final class Invented {
 
     private static void add(TableText text, int compound, PairName pair, double[] percents, double c) {
         for (double percent : percents) {
-            text.row(compound, "C".repeat(compound + 1), pair, percent, rf(c, percent));
+            text.row(compound, structure(compound), pair, percent, rf(c, percent));
         }
     }
 
+    /** Texts in place of SMILES; those of the first 26 compounds have nothing in common, the 27th is like the first. */
+    private static String structure(int compound) {
+        return Character.toString('A' + compound % 26).repeat(4 + compound / 26);
+    }
+
     static Series series(int compound) {
-        return new Series(compound, "C".repeat(compound + 1));
+        return new Series(compound, structure(compound));
     }
 
     /** Knows the law of these measurements and reads the trait off the first trial; its plates are a fixed choice. */
@@ -84,7 +89,15 @@ final class Invented {
     }
 
     /** Says the same whatever it is told. */
-    record Stubborn(Guess guess, Choice choice) implements Contender {
+    static class Stubborn implements Contender {
+        private final Guess guess;
+        private final Choice choice;
+
+        Stubborn(Guess guess, Choice choice) {
+            this.guess = guess;
+            this.choice = choice;
+        }
+
         @Override
         public String name() {
             return "stubborn";

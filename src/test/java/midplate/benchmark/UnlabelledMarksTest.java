@@ -13,11 +13,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
-import midplate.benchmark.AdviserContender.UnlabelledSpots;
 import midplate.benchmark.Matched.Which;
 import midplate.catalogue.SolventCatalogue;
+import midplate.inference.Form;
 import midplate.inference.OpenMeasurements;
-import midplate.inference.PairCalibration.Areas;
 import midplate.inference.PairName;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
@@ -165,7 +164,7 @@ class UnlabelledMarksTest {
     void theProgramTellsPartedSpotsByTheirNames() throws IOException {
         OpenMeasurements all = Invented.measurements(folder, 20);
         Contender program = AdviserContender.factory(
-                        "program", SolventCatalogue.builtIn(), Areas.OWN, UnlabelledSpots.ASKED)
+                        "program", SolventCatalogue.builtIn(), Form.THREE_TRAITS, Further.UNLABELLED)
                 .trainedOn(all);
         List<TrueCurve> curves = TrueCurve.of(all.table(PairName.HEXANE_ETHYL_ACETATE));
         UnlabelledTask task = new UnlabelledTask(List.of(curves.get(14), curves.get(2), curves.get(8)), 16.67, 25);

@@ -103,6 +103,11 @@ class UnlabelledTasksTest {
             }
 
             @Override
+            public Set<Further> further() {
+                return Set.of(Further.UNLABELLED);
+            }
+
+            @Override
             public Contender trainedOn(OpenMeasurements training) {
                 Set<Integer> seen = training.series().stream()
                         .map(series -> series.compound())

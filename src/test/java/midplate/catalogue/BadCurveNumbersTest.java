@@ -23,8 +23,12 @@ class BadCurveNumbersTest {
             delimiter = '|',
             value = {
                 "\\[ 0, 1.96, 4.76 | [ 0, 1.96, 1.96 | percentStrong[2]",
-                "\"cDensity\" : \\[[^\\]]*\\] | \"cDensity\" : [ 1 ] | traits.cDensity",
-                "\"cFrom\" : -12 | \"cFrom\" : 40 | traits.cFrom",
+                "\"middle\" : \\[[^\\]]* | \"middle\" : [ 40, 1, 0 | traits.bells[0].middle",
+                "\"middle\" : \\[[^\\]]* | \"middle\" : [ 0, 2.5, 0 | traits.bells[0].middle",
+                "\"middle\" : \\[[^\\]]* | \"middle\" : [ 0, 1, 7 | traits.bells[0].middle",
+                "\"covariance\" : \\[[^\\]]* | \"covariance\" : [ 1e-9, 0, 0, 1, 0, 1 | traits.bells[0].covariance",
+                "\"covariance\" : \\[[^\\]]* | \"covariance\" : [ 1, 0, 0, 1e-9, 0, 1 | traits.bells[0].covariance",
+                "\"covariance\" : \\[[^\\]]* | \"covariance\" : [ 1, 1, 0, 1, 0, 1 | traits.bells[0].covariance",
                 "\"from\" : 0,\\s*\"to\" : 100 | \"from\" : 60, \"to\" : 50 | trusted.to",
             })
     void aNumberThatCannotBeUsedIsNamed(String pattern, String replacement, String field) throws IOException {

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.nio.file.Files;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
@@ -90,6 +91,49 @@ class OpenDataFactsTest {
         }
         assertEquals(all.rows().size(), rows);
         assertEquals(198, seen.size());
+    }
+
+    // What PlateScatter says of them: pairs of series of one structure with three ratios or more in common.
+    @Test
+    void seriesOfOneStructureLieApartAsAWholeAndScatterAroundThat() {
+        assertArrayEquals(new double[] {24, 0.0399, 0.0363}, apart(PairName.DICHLOROMETHANE_METHANOL), 0.0001);
+        assertArrayEquals(new double[] {6, 0.0368, 0.0217}, apart(PairName.HEXANE_DIETHYL_ETHER), 0.0001);
+    }
+
+    /** Number of pairs of series of one structure, mean distance of their mean Rf, mean distance of their Rf around that. */
+    private static double[] apart(PairName pair) {
+        ReadingTable table = pair == PairName.HEXANE_DIETHYL_ETHER
+                ? OpenData.read().table(pair).above(0)
+                : OpenData.read().table(pair);
+        List<double[]> found = new ArrayList<>();
+        for (int one = 0; one < table.series().size(); one++) {
+            for (int other = one + 1; other < table.series().size(); other++) {
+                if (table.series()
+                        .get(one)
+                        .smiles()
+                        .equals(table.series().get(other).smiles())) {
+                    double[] first = table.row(one);
+                    double[] second = table.row(other);
+                    double[] away = IntStream.range(0, first.length)
+                            .mapToDouble(j -> first[j] - second[j])
+                            .filter(each -> !Double.isNaN(each))
+                            .toArray();
+                    if (away.length >= 3) {
+                        double mean = Arrays.stream(away).average().orElseThrow();
+                        double around = Arrays.stream(away)
+                                .map(each -> Math.abs(each - mean))
+                                .average()
+                                .orElseThrow();
+                        found.add(new double[] {Math.abs(mean), around});
+                    }
+                }
+            }
+        }
+        return new double[] {
+            found.size(),
+            found.stream().mapToDouble(each -> each[0]).average().orElseThrow(),
+            found.stream().mapToDouble(each -> each[1]).average().orElseThrow()
+        };
     }
 
     private static List<Measurement> rows() throws IOException {

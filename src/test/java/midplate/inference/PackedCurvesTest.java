@@ -21,8 +21,7 @@ class PackedCurvesTest {
     @Test
     void areWhatAFreshCalibrationWrites() throws IOException {
         CalibrationFiles.write(
-                PairCalibration.fit(
-                        OpenData.read(), SolventCatalogue.builtIn(), "calibrate FOLDER", PairCalibration.Areas.OWN),
+                PairCalibration.fit(OpenData.read(), SolventCatalogue.builtIn(), "calibrate FOLDER", Form.THREE_TRAITS),
                 folder);
         Path packed = Path.of("solvent-data", "curves");
         assertEquals(names(packed), names(folder));

@@ -22,9 +22,8 @@ class PossibleSamplesTest {
     private static final double HALF_WINDOW = Math.log(4);
     private static final PairModel MODEL =
             PairModel.of(logistic(Plates.CURVES.pairs().get(0)));
-    /** Only the spread of s is taken from it, and the grid has one s. */
-    private static final MeasuredPair.Traits TRAITS =
-            new MeasuredPair.Traits(-12, 0.08, List.of(0.5, 0.5), 1, 0, 0, 0.1);
+    /** The eluent of strength 0, in which η is c. */
+    private static final Climb MIDDLE = new Climb(1, 0, 0);
 
     /** A pair in which Rf is 1/(1 + e^(−η)) without a stretch; its curve and noise are not asked for. */
     private static MeasuredPair logistic(MeasuredPair pair) {
@@ -37,8 +36,11 @@ class PossibleSamplesTest {
                 pair.percentStrong(),
                 pair.strength(),
                 pair.strengthError(),
+                pair.hold(),
+                pair.early(),
                 pair.noiseScale(),
                 pair.noiseLeftAtLines(),
+                pair.atLines(),
                 0,
                 0,
                 pair.prior(),
@@ -50,12 +52,12 @@ class PossibleSamplesTest {
 
     /** Each c of a spot equally likely. */
     private static TraitPrior spot(double... c) {
-        TraitGrid grid = TraitGrid.ONE_AREA;
+        TraitGrid grid = TraitGrid.spots(TraitGrid.Trait.ALIKE, TraitGrid.Trait.ALIKE);
         double[] density = new double[grid.cCount()];
         for (double each : c) {
             density[(int) Math.round((each - grid.cAt(0)) / grid.cStep())] += 1.0 / c.length;
         }
-        return TraitPrior.of(grid, density, TRAITS);
+        return TraitPrior.of(grid, density);
     }
 
     private static PossibleSamples samples(TraitPrior... spots) {
@@ -95,19 +97,19 @@ class PossibleSamplesTest {
     // By hand: between the lower two |Δ ln k| is 1.6 and Rf midway 1/2; between the upper two 3.2 and 1/(1 + e^(−2.4)).
     @Test
     void resolutionAndGapAreThoseOfTheClosestTwo() {
-        assertEquals(1.6 * Math.sqrt(0.5) * 0.5, samples(spot(-0.8), spot(0.8)).smallestResolution(0), 0.002);
+        assertEquals(1.6 * Math.sqrt(0.5) * 0.5, samples(spot(-0.8), spot(0.8)).smallestResolution(MIDDLE), 0.002);
         PossibleSamples samples = samples(spot(-0.8), spot(0.8), spot(4));
         double midway = 1 / (1 + Math.exp(-2.4));
-        assertEquals(3.2 * Math.sqrt(midway) * (1 - midway), samples.smallestResolution(0), 0.002);
+        assertEquals(3.2 * Math.sqrt(midway) * (1 - midway), samples.smallestResolution(MIDDLE), 0.002);
         double lower = 1 / (1 + Math.exp(0.8));
         double top = 1 / (1 + Math.exp(-4));
-        assertEquals(top - (1 - lower), samples.smallestGap(0), 0.003, "0.982 − 0.690 is less than 0.690 − 0.310");
+        assertEquals(top - (1 - lower), samples.smallestGap(MIDDLE), 0.003, "0.982 − 0.690 is less than 0.690 − 0.310");
     }
 
     @Test
     void aSpotAloneHasNoNeighbour() {
-        assertEquals(0, samples(spot(0)).smallestResolution(0));
-        assertEquals(0, samples(spot(0)).smallestGap(0));
+        assertEquals(0, samples(spot(0)).smallestResolution(MIDDLE));
+        assertEquals(0, samples(spot(0)).smallestGap(MIDDLE));
     }
 
     @Test
@@ -121,7 +123,7 @@ class PossibleSamplesTest {
     private static double gap(List<PlateRun> runs) {
         return Plates.outlook(Plates.ACETATE, Setting.BENCH, List.of("A", "B"), runs)
                 .possibleSamples()
-                .smallestGap(0.5);
+                .smallestGap(new Climb(1, 0.5, 0));
     }
 
     // By hand: in the middle of the window half the width is left on each side.

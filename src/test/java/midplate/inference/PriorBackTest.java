@@ -5,7 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Map;
-import java.util.function.ToDoubleBiFunction;
+import java.util.function.DoubleUnaryOperator;
+import java.util.stream.IntStream;
 import midplate.catalogue.MeasuredPair;
 import midplate.plate.Setting;
 import org.junit.jupiter.api.DisplayName;
@@ -13,8 +14,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /**
- * Law: no reading gives the prior back. What the prior says is summed here from the packed file by other means: the density
- * of c as printed, s and the plate's error by even steps.
+ * Law: no reading gives the prior back. What the prior says is summed here from the packed file by other means: the curves
+ * along axes of their own, the plate's error by even steps.
  */
 @DisplayName("Without a reading")
 class PriorBackTest {
@@ -25,24 +26,46 @@ class PriorBackTest {
                 .orElseThrow();
     }
 
-    /** The mean of a quantity of (c, s) over the prior, s between 0.3 and 2. */
-    private static double mean(MeasuredPair.Traits prior, ToDoubleBiFunction<Double, Double> quantity) {
-        double sum = 0;
+    private interface OfTraits {
+        double of(double c, double s, double t);
+    }
+
+    /** Steps of a standard normal variable along each axis of a curve. */
+    private static final double[] STEPS =
+            IntStream.rangeClosed(-6, 6).mapToDouble(i -> 0.6 * i).toArray();
+
+    /**
+     * The mean of a quantity over the prior: over each curve by even steps along the axes that make its traits independent
+     * (Cholesky's, worked out here for three), without the tails beyond which the program's grid does not reach, s in [0.3, 2].
+     */
+    private static double mean(MeasuredPair.Traits prior, OfTraits quantity) {
+        double mean = 0;
         double weights = 0;
-        for (int i = 0; i < prior.cDensity().size(); i++) {
-            double c = prior.cFrom() + i * prior.cStep();
-            double centre = prior.sMean() + prior.sSlope() * (c - prior.cCentre());
-            double overS = 0;
-            double ofS = 0;
-            for (double s = 0.3; s <= 2.0001; s += 0.01) {
-                double weight = Math.exp(-0.5 * Math.pow((s - centre) / prior.sDeviation(), 2));
-                overS += weight * quantity.applyAsDouble(c, s);
-                ofS += weight;
+        for (MeasuredPair.Bell bell : prior.bells()) {
+            double cc = Math.sqrt(bell.varianceC());
+            double sc = bell.covarianceCS() / cc;
+            double tc = bell.covarianceCT() / cc;
+            double ss = Math.sqrt(bell.varianceS() - sc * sc);
+            double ts = (bell.covarianceST() - tc * sc) / ss;
+            double tt = Math.sqrt(Math.max(0, bell.varianceT() - tc * tc - ts * ts));
+            double sum = 0;
+            double all = 0;
+            for (double x : STEPS) {
+                for (double y : STEPS) {
+                    double s = bell.s() + sc * x + ss * y;
+                    for (double z : tt > 0 ? STEPS : new double[] {0}) {
+                        if (s >= 0.3 && s <= 2) {
+                            double weight = Math.exp(-0.5 * (x * x + y * y + z * z));
+                            all += weight;
+                            sum += weight * quantity.of(bell.c() + cc * x, s, bell.t() + tc * x + ts * y + tt * z);
+                        }
+                    }
+                }
             }
-            sum += prior.cDensity().get(i) * overS / ofS;
-            weights += prior.cDensity().get(i);
+            mean += bell.weight() * sum / all;
+            weights += bell.weight();
         }
-        return sum / weights;
+        return mean / weights;
     }
 
     private static double shown(MeasuredPair pair, double eta, double sharedError) {
@@ -70,15 +93,30 @@ class PriorBackTest {
     void thePriorComesBack(String id, Setting setting, double sharedError) {
         MeasuredPair pair = pair(id);
         Outlook outlook = Plates.outlook(id, setting, List.of("A"), List.of());
-        assertEquals(mean(pair.prior(), (c, s) -> c), outlook.knowledge().meanC(0), 0.01);
-        assertEquals(mean(pair.prior(), (c, s) -> s), outlook.knowledge().meanS(0), 0.003);
+        assertEquals(mean(pair.prior(), (c, s, t) -> c), outlook.knowledge().meanC(0), 0.01);
+        assertEquals(mean(pair.prior(), (c, s, t) -> s), outlook.knowledge().meanS(0), 0.003);
         for (int j = 0; j < pair.percentStrong().size(); j++) {
+            double a = pair.hold().get(j);
             double g = pair.strength().get(j);
-            double expected = mean(pair.prior(), (c, s) -> shown(pair, c + s * g, sharedError));
-            double percent = pair.percentStrong().get(j);
-            assertEquals(expected, outlook.rf(0, percent), 0.003, percent + " %");
-            assertEquals(expected, outlook.spot(0, percent).rf(), 0.003, percent + " %");
+            double l = pair.early().get(j);
+            double[] shown = onMarks(eta -> shown(pair, eta, sharedError));
+            double expected = mean(pair.prior(), (c, s, t) -> at(shown, a * c + s * g + t * l));
+            assertEquals(
+                    expected,
+                    outlook.rf(0, pair.percentStrong().get(j)),
+                    0.003,
+                    pair.percentStrong().get(j) + " %");
         }
+    }
+
+    private static double[] onMarks(DoubleUnaryOperator quantity) {
+        return IntStream.rangeClosed(-2000, 2000)
+                .mapToDouble(i -> quantity.applyAsDouble(i / 100.0))
+                .toArray();
+    }
+
+    private static double at(double[] marks, double eta) {
+        return marks[(int) Math.max(0, Math.min(4000, Math.round(100 * eta) + 2000))];
     }
 
     @ParameterizedTest

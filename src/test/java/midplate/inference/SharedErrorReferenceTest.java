@@ -2,8 +2,10 @@ package midplate.inference;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 import midplate.plate.Reading;
 import midplate.plate.Setting;
 import org.apache.commons.math3.distribution.TDistribution;
@@ -24,13 +26,17 @@ class SharedErrorReferenceTest {
     private static final double SHARED_ERROR = 0.14;
     private static final double STEP = 0.02;
     private static final int MARKS = 1601;
+    private static final double[] SHOWN = onMarks(SharedErrorReferenceTest::rf);
 
     /** What a spot does on the next plate, before the error of either plate is summed over. */
     private record Sums(double evidence, double[] rf, double[] inside) {}
 
     private static double rf(double eta) {
-        double rf = (1 + TRUTH.start() + TRUTH.front()) / (1 + Math.exp(-eta)) - TRUTH.start();
-        return Math.max(0, Math.min(1, rf));
+        return Math.max(0, Math.min(1, beyond(eta)));
+    }
+
+    private static double beyond(double eta) {
+        return (1 + TRUTH.start() + TRUTH.front()) / (1 + Math.exp(-eta)) - TRUTH.start();
     }
 
     private static double sigma(int share, double rf) {
@@ -51,6 +57,10 @@ class SharedErrorReferenceTest {
         return marks;
     }
 
+    private static double eta(int share, double c, double s, double t) {
+        return TRUTH.hold()[share] * c + s * TRUTH.strength()[share] + t * TRUTH.early()[share];
+    }
+
     private static double insideAt(int share, double eta) {
         double rf = rf(eta);
         double sigma = sigma(share, rf);
@@ -59,7 +69,13 @@ class SharedErrorReferenceTest {
 
     private static double likelihoodAt(int share, double read, double eta) {
         double sigma = sigma(share, rf(eta));
-        return STUDENT.density((read - rf(eta)) / sigma) / sigma;
+        return STUDENT.density((read - beyond(eta)) / sigma) / sigma;
+    }
+
+    /** Even steps over a standard normal t, where it matters to one of the shares. */
+    private static double[] ts(int... shares) {
+        boolean matters = Arrays.stream(shares).anyMatch(share -> TRUTH.early()[share] > 0);
+        return matters ? IntStream.rangeClosed(-8, 8).mapToDouble(i -> 0.5 * i).toArray() : new double[] {0};
     }
 
     private static Sums spot(int share, double[] likelihood, double error, int next, double[] nextErrors, double[] in) {
@@ -71,13 +87,16 @@ class SharedErrorReferenceTest {
             double centre = 1 + TRUTH.slopeS() * (c - TRUTH.meanC());
             for (double s = 0.3; s <= 2.0001; s += 0.05) {
                 double far = (s - centre) / TRUTH.deviationS();
-                double weight = Math.exp(-0.5 * (away * away + far * far))
-                        * likelihood[mark(c + s * TRUTH.strength()[share] + error)];
-                evidence += weight;
-                for (int k = 0; k < nextErrors.length; k++) {
-                    double eta = c + s * TRUTH.strength()[next] + nextErrors[k];
-                    rf[k] += weight * rf(eta);
-                    inside[k] += weight * in[mark(eta)];
+                for (double t : ts(share, next)) {
+                    double weight = Math.exp(-0.5 * (away * away + far * far + t * t))
+                            * likelihood[mark(eta(share, c, s, t) + error)];
+                    evidence += weight;
+                    double there = eta(next, c, s, t);
+                    for (int k = 0; k < nextErrors.length; k++) {
+                        int mark = mark(there + nextErrors[k]);
+                        rf[k] += weight * SHOWN[mark];
+                        inside[k] += weight * in[mark];
+                    }
                 }
             }
         }

@@ -1,22 +1,25 @@
 package midplate.inference;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
+import java.util.stream.Stream;
 import midplate.catalogue.MeasuredPair;
 import midplate.catalogue.SolventCatalogue;
 import midplate.chemistry.Sorbent;
 
 /**
  * An invented pair whose compounds and plates are simulated. It shares the formulas with the model and no code: compounds
- * have c normal and s normal around a line in c, plates show {@code (1 + ε₀ + ε₁)/(1 + e^(−(c + s·G + δ))) − ε₀}, readings
- * scatter by Student's t with 5 degrees of freedom.
+ * have c normal, s normal around a line in c and t standard normal; a plate has a spot at {@code (1 + ε₀ + ε₁)/(1 + e^(−η)) −
+ * ε₀} with {@code η = a·c + s·G + t·L + δ}; readings scatter around that by Student's t with 5 degrees of freedom, and those
+ * beyond a line are read on it.
  */
 @SuppressWarnings("ArrayRecordComponent")
 record SimulatedPair(
         double[] percents,
+        double[] hold,
         double[] strength,
+        double[] early,
         double[] scales,
         double leftAtLines,
         double start,
@@ -26,20 +29,42 @@ record SimulatedPair(
         double slopeS,
         double deviationS) {
     /** Much like hexane and ethyl acetate. */
-    static final SimulatedPair USUAL = new SimulatedPair(
-            new double[] {0, 2, 5, 16, 25, 50, 67, 100},
-            new double[] {-3, -1.8, -1.3, -0.5, 0, 1.2, 1.9, 2.5},
-            new double[] {0.05, 0.04, 0.04, 0.025, 0.025, 0.025, 0.025, 0.03},
-            0.1,
-            0.015,
-            0.02,
-            0.4,
-            1.8,
-            -0.04,
-            0.18);
+    static final SimulatedPair USUAL =
+            usual(new double[] {1.3, 1, 1, 1, 1, 1, 1, 1}, new double[] {0, 0.45, 0.6, 0, 0, 0, 0, 0});
+    /** The same without a third trait, all compounds held alike in every eluent. */
+    static final SimulatedPair TWO_TRAITS = usual(new double[] {1, 1, 1, 1, 1, 1, 1, 1}, new double[8]);
+
+    private static SimulatedPair usual(double[] hold, double[] early) {
+        return new SimulatedPair(
+                new double[] {0, 2, 5, 16, 25, 50, 67, 100},
+                hold,
+                new double[] {-3, -1.8, -1.3, -0.5, 0, 1.2, 1.9, 2.5},
+                early,
+                new double[] {0.05, 0.04, 0.04, 0.025, 0.025, 0.025, 0.025, 0.03},
+                0.1,
+                0.015,
+                0.02,
+                0.4,
+                1.8,
+                -0.04,
+                0.18);
+    }
+
+    /** What a fit may move at each of the shares, as of hexane and ethyl acetate. */
+    static ShareKind[] kinds() {
+        ShareKind[] kinds = new ShareKind[8];
+        Arrays.fill(kinds, ShareKind.PLAIN);
+        kinds[0] = ShareKind.BARE;
+        kinds[1] = ShareKind.EARLY;
+        kinds[2] = ShareKind.EARLY;
+        return kinds;
+    }
+
+    /** A spot read no farther than this from a line sits on it [1]. */
+    private static final double AT_LINES = 0.005;
 
     /** A compound's traits. */
-    record Compound(double c, double s) {}
+    record Compound(double c, double s, double t) {}
 
     /** How plates scatter beyond the noise: each reading by itself [1 in Rf], and all of a plate alike [ln units]. */
     record Hand(double readingError, double sharedError) {
@@ -55,20 +80,12 @@ record SimulatedPair(
             c = meanC + deviationC * random.nextGaussian();
             s = 1 + slopeS * (c - meanC) + deviationS * random.nextGaussian();
         } while (!(s > 0.3 && s < 2));
-        return new Compound(c, s);
+        return new Compound(c, s, random.nextGaussian());
     }
 
     /** The error of a plate [ln units]. */
     static double plateError(Hand hand, Random random) {
         return hand.sharedError() * random.nextGaussian();
-    }
-
-    /** Whether a reading may lie beyond the lines. */
-    enum Lines {
-        /** It is put on the line, as on a plate. */
-        HELD,
-        /** It stays where the noise puts it. */
-        CROSSED
     }
 
     /** What is read of a compound at one of the shares. */
@@ -77,11 +94,18 @@ record SimulatedPair(
     }
 
     private double scattered(Compound compound, int share, double plateError, Hand hand, Random random) {
-        double eta = compound.c() + compound.s() * strength[share] + plateError;
-        double rf = clipped((1 + start + front) / (1 + Math.exp(-eta)) - start);
+        double at = beyond(compound, share, plateError);
+        double rf = clipped(at);
         double sigma = Math.sqrt(scales[share] * scales[share] * (leftAtLines + (1 - leftAtLines) * 4 * rf * (1 - rf))
                 + hand.readingError() * hand.readingError());
-        return rf + sigma * student(random);
+        return at + sigma * student(random);
+    }
+
+    /** Where a plate has a compound [1], not held between the lines. */
+    private double beyond(Compound compound, int share, double plateError) {
+        double eta =
+                hold[share] * compound.c() + compound.s() * strength[share] + compound.t() * early[share] + plateError;
+        return (1 + start + front) / (1 + Math.exp(-eta)) - start;
     }
 
     private static double clipped(double rf) {
@@ -98,14 +122,17 @@ record SimulatedPair(
         return random.nextGaussian() / Math.sqrt(squares / 5);
     }
 
+    /** Compounds drawn by chance. */
+    List<Compound> compounds(int count, Random random) {
+        return Stream.generate(() -> compound(random)).limit(count).toList();
+    }
+
     /** A table to calibrate on: a compound a row, all shares. */
-    double[][] table(int compounds, Random random, Lines lines) {
-        double[][] rf = new double[compounds][percents.length];
-        for (double[] row : rf) {
-            Compound compound = compound(random);
-            for (int share = 0; share < row.length; share++) {
-                double read = scattered(compound, share, 0, Hand.AUTOMATED, random);
-                row[share] = lines == Lines.HELD ? clipped(read) : read;
+    double[][] table(List<Compound> compounds, Random random) {
+        double[][] rf = new double[compounds.size()][percents.length];
+        for (int i = 0; i < rf.length; i++) {
+            for (int share = 0; share < percents.length; share++) {
+                rf[i][share] = read(compounds.get(i), share, 0, Hand.AUTOMATED, random);
             }
         }
         return rf;
@@ -113,16 +140,12 @@ record SimulatedPair(
 
     /** The pair as its calibration would be, were it perfect. */
     MeasuredPair measured() {
+        return measured(new MeasuredPair.Traits(List.of(spread())));
+    }
+
+    /** The same with compounds spread in another way. */
+    MeasuredPair measured(MeasuredPair.Traits traits) {
         SolventCatalogue catalogue = SolventCatalogue.builtIn();
-        List<Double> density = new ArrayList<>();
-        double sum = 0;
-        for (int i = 0; i <= 240; i++) {
-            double z = (-12 + 0.1 * i - meanC) / deviationC;
-            density.add(Math.exp(-0.5 * z * z));
-            sum += density.get(i);
-        }
-        double all = sum;
-        density.replaceAll(each -> each / all);
         return new MeasuredPair(
                 Sorbent.SILICA,
                 catalogue.solvent("hexane"),
@@ -132,15 +155,34 @@ record SimulatedPair(
                 list(percents),
                 list(strength),
                 list(new double[percents.length]),
+                list(hold),
+                list(early),
                 list(scales),
                 leftAtLines,
+                AT_LINES,
                 start,
                 front,
-                new MeasuredPair.Traits(-12, 0.1, density, 1, slopeS, meanC, deviationS),
+                traits,
                 1,
                 1,
                 0,
                 new MeasuredPair.Provenance(List.of(), "", "", ""));
+    }
+
+    /** How the traits of compounds are spread. */
+    MeasuredPair.Bell spread() {
+        double varianceC = deviationC * deviationC;
+        return new MeasuredPair.Bell(
+                1,
+                meanC,
+                1,
+                0,
+                varianceC,
+                slopeS * varianceC,
+                0,
+                deviationS * deviationS + slopeS * slopeS * varianceC,
+                0,
+                1);
     }
 
     /** The model of that pair. */

@@ -48,14 +48,18 @@ class SimulatedPlatesTest {
         return run.readings().get(SPOTS.get(spot)).rf();
     }
 
-    // 90 % was said. Counted are spots expected between the lines: at a line a band of no width holds every reading.
-    // About 1100 readings of 400 plates: a standard error of 0.01 for independent ones, somewhat more for neighbours.
+    // 90 % was said, and half below the Rf named. Counted are spots expected between the lines: at a line a band of no
+    // width
+    // holds every reading. About 700 readings of 400 plates: standard errors of 0.012 and 0.02 for independent ones,
+    // somewhat
+    // more for neighbours.
     @ParameterizedTest
     @CsvSource({"AUTOMATED, 1", "AUTOMATED, 2", "BENCH, 1", "BENCH, 2"})
-    void nineOfTenReadingsLieInTheBand(Setting setting, int plates) {
+    void nineOfTenReadingsLieInTheBandAndHalfBelowItsMiddle(Setting setting, int plates) {
         SimulatedPair.Hand hand = setting == Setting.BENCH ? SimulatedPair.Hand.BENCH : SimulatedPair.Hand.AUTOMATED;
         Random random = new Random(7 + plates);
         int inside = 0;
+        int lower = 0;
         int all = 0;
         for (int trial = 0; trial < 400; trial++) {
             draw(random);
@@ -69,6 +73,7 @@ class SimulatedPlatesTest {
                 Outlook.Spot said = outlook.spot(spot, next.percent());
                 if (said.rf() > 0.1 && said.rf() < 0.9) {
                     all++;
+                    lower += rf(next, spot) < said.rf() ? 1 : 0;
                     inside += rf(next, spot) >= said.low() && rf(next, spot) <= said.high() ? 1 : 0;
                 }
             }
@@ -76,6 +81,8 @@ class SimulatedPlatesTest {
         assertTrue(all > 400, "enough readings: " + all);
         double cover = (double) inside / all;
         assertTrue(cover >= 0.86 && cover <= 0.94, setting + " after " + plates + ": " + cover + " of " + all);
+        double half = (double) lower / all;
+        assertTrue(half >= 0.44 && half <= 0.56, setting + " after " + plates + ": " + half + " below, of " + all);
     }
 
     private record Told(double said, double came, int plates) {

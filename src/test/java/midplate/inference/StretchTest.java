@@ -38,20 +38,34 @@ class StretchTest {
         Stretch stretch = new Stretch(start, front);
         double h = 1e-5;
         for (double eta = -6; eta <= 6; eta += 0.37) {
-            double rise = stretch.rf(logistic(eta + h)) - stretch.rf(logistic(eta - h));
+            double rise = stretch.beyond(logistic(eta + h)) - stretch.beyond(logistic(eta - h));
             assertEquals(rise / (2 * h), stretch.slope(logistic(eta)), 1e-8, "at " + eta);
         }
     }
 
     @Test
-    void aSpotBeyondALineSitsOnItAndDoesNotMove() {
+    void aSpotBeyondALineSitsOnIt() {
         Stretch stretch = new Stretch(0.02, 0.05);
         assertEquals(0, stretch.rf(0.018));
-        assertEquals(0, stretch.slope(0.018));
         assertEquals(1, stretch.rf(0.99));
-        assertEquals(0, stretch.slope(0.99));
         assertTrue(stretch.rf(0.02) > 0, "0.02·1.07 is beyond 0.02");
         assertEquals(1.07 * 0.5 - 0.02, stretch.rf(0.5), 1e-15);
+    }
+
+    // How far beyond its line a spot would be says how surely it is read on it, so the scale goes on there.
+    @ParameterizedTest
+    @CsvSource({"0.02, 0.05", "0, 0", "0.2, 0.1"})
+    void theScaleReachesBeyondTheLines(double start, double front) {
+        Stretch stretch = new Stretch(start, front);
+        assertEquals(-start, stretch.beyond(0), 1e-15);
+        assertEquals(1 + front, stretch.beyond(1), 1e-15);
+        double before = -1;
+        for (double logistic = 0; logistic <= 1; logistic += 0.01) {
+            double beyond = stretch.beyond(logistic);
+            assertTrue(beyond > before, "rising at " + logistic);
+            assertEquals(Math.max(0, Math.min(1, beyond)), stretch.rf(logistic), 1e-15);
+            before = beyond;
+        }
     }
 
     @Test

@@ -2,10 +2,12 @@ package midplate.inference;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.DoubleUnaryOperator;
+import java.util.stream.IntStream;
 import midplate.plate.Reading;
 import midplate.plate.Setting;
 import midplate.plate.UnlabelledLane;
@@ -34,8 +36,21 @@ class UnlabelledReferenceTest {
     private static final int ERRORS = 13;
 
     private static double rf(double eta) {
-        double rf = (1 + TRUTH.start() + TRUTH.front()) / (1 + Math.exp(-eta)) - TRUTH.start();
-        return Math.max(0, Math.min(1, rf));
+        return Math.max(0, Math.min(1, beyond(eta)));
+    }
+
+    private static double beyond(double eta) {
+        return (1 + TRUTH.start() + TRUTH.front()) / (1 + Math.exp(-eta)) - TRUTH.start();
+    }
+
+    private static double eta(int share, double c, double s, double t) {
+        return TRUTH.hold()[share] * c + s * TRUTH.strength()[share] + t * TRUTH.early()[share];
+    }
+
+    /** Even steps over a standard normal t, where it matters to one of the shares. */
+    private static double[] ts(int... shares) {
+        boolean matters = Arrays.stream(shares).anyMatch(share -> TRUTH.early()[share] > 0);
+        return matters ? IntStream.rangeClosed(-8, 8).mapToDouble(i -> 0.5 * i).toArray() : new double[] {0};
     }
 
     private static double sigma(int share, double rf) {
@@ -57,7 +72,7 @@ class UnlabelledReferenceTest {
     }
 
     private static double[] alone(int share, double read) {
-        return onMarks(eta -> STUDENT.density((read - rf(eta)) / sigma(share, rf(eta))) / sigma(share, rf(eta)));
+        return onMarks(eta -> STUDENT.density((read - beyond(eta)) / sigma(share, rf(eta))) / sigma(share, rf(eta)));
     }
 
     private static double[] shared(int share, double read) {
@@ -87,14 +102,16 @@ class UnlabelledReferenceTest {
             double centre = 1 + TRUTH.slopeS() * (c - TRUTH.meanC());
             for (double s = 0.3; s <= 2.0001; s += 0.05) {
                 double far = (s - centre) / TRUTH.deviationS();
-                double prior = Math.exp(-0.5 * (away * away + far * far));
-                for (int i = 0; i < ERRORS; i++) {
-                    double weight = prior * at(labelled, c + s * TRUTH.strength()[first] + error(i));
-                    for (int j = 0; j < ERRORS; j++) {
-                        double eta = c + s * TRUTH.strength()[second] + error(j);
-                        sums[i][j][0] += weight;
-                        sums[i][j][1] += weight * at(alone, eta);
-                        sums[i][j][2] += weight * at(shared, eta);
+                for (double t : ts(first, second)) {
+                    double prior = Math.exp(-0.5 * (away * away + far * far + t * t));
+                    for (int i = 0; i < ERRORS; i++) {
+                        double weight = prior * at(labelled, eta(first, c, s, t) + error(i));
+                        for (int j = 0; j < ERRORS; j++) {
+                            double eta = eta(second, c, s, t) + error(j);
+                            sums[i][j][0] += weight;
+                            sums[i][j][1] += weight * at(alone, eta);
+                            sums[i][j][2] += weight * at(shared, eta);
+                        }
                     }
                 }
             }

@@ -3,35 +3,35 @@ package midplate.inference;
 import java.util.ArrayList;
 import java.util.List;
 import midplate.catalogue.MeasuredPair;
+import midplate.catalogue.MeasuredPair.Bell;
 
 /**
- * The spread of traits with c freed from the normal form: compounds crowd in the middle and trail off to both sides more than
- * a normal curve allows, and after a plate on which a spot ran with the front the shape of the trail is most of what is known.
+ * The spread of traits of {@link Form#TWO_TRAITS}: c freed from the normal form, s normal around a straight line in c.
  *
  * <p>A few rounds, each: weigh the traits of every series; sum the weights of c over series; smooth them with a normal
  * kernel of width {@code 0.9·min(sd, IQR/1.349)·n^(−1/5)} (Silverman's rule, nothing tuned); add one part in a hundred of
- * a wide normal curve, since compounds never seen may lie outside. s stays normal around a straight line in c.
+ * a wide normal curve, since compounds never seen may lie outside.
  *
  * @see "Silverman1986"
  */
-final class TraitSpread {
+final class LineSpread {
     private static final int ROUNDS = 3;
     private static final double UNSEEN = 0.01;
     private static final double WIDER = 2;
     private static final double QUARTILES_OF_NORMAL = 1.349;
 
     private final TraitGrid grid;
-    private final MeasuredPair.Traits traits;
+    private final List<Bell> bells;
 
-    private TraitSpread(TraitGrid grid, MeasuredPair.Traits traits) {
+    private LineSpread(TraitGrid grid, List<Bell> bells) {
         this.grid = grid;
-        this.traits = traits;
+        this.bells = bells;
     }
 
     /** Frees a normal spread. */
-    static TraitSpread freed(TraitGrid grid, NormalSpread normal, FitTables tables, double[][] rf) {
+    static MeasuredPair.Traits freed(TraitGrid grid, NormalSpread normal, FitTables tables, double[][] rf) {
         double[] prior = normal.on(grid);
-        TraitSpread spread = of(grid, prior, rf.length);
+        LineSpread spread = of(grid, prior, rf.length);
         for (int round = 0; round < ROUNDS; round++) {
             double[] summed = new double[grid.size()];
             for (double[] row : rf) {
@@ -43,26 +43,20 @@ final class TraitSpread {
             spread = of(grid, summed, rf.length);
             prior = spread.onGrid();
         }
-        return spread;
+        return new MeasuredPair.Traits(spread.bells);
     }
 
-    /** The weights of the traits on the fit's grid; sum 1. */
-    double[] onGrid() {
-        double[] density =
-                traits.cDensity().stream().mapToDouble(Double::doubleValue).toArray();
-        return TraitPrior.of(grid, density, traits).weights();
+    /** The weights of the traits; sum 1. */
+    private double[] onGrid() {
+        return TraitPrior.normalized(new Bells(grid).summed(bells));
     }
 
-    MeasuredPair.Traits traits() {
-        return traits;
-    }
-
-    private static TraitSpread of(TraitGrid grid, double[] summed, int series) {
+    private static LineSpread of(TraitGrid grid, double[] summed, int series) {
         double[] density = new double[grid.cCount()];
         double meanC = 0;
         double meanS = 0;
         for (int node = 0; node < summed.length; node++) {
-            density[node % density.length] += summed[node];
+            density[grid.cOf(node)] += summed[node];
             meanC += summed[node] * grid.c(node);
             meanS += summed[node] * grid.s(node);
         }
@@ -82,20 +76,22 @@ final class TraitSpread {
         double narrow = StrictMath.min(deviation, quartiles(grid, density) / QUARTILES_OF_NORMAL);
         double width = 0.9 * narrow * StrictMath.pow(series, -0.2);
         double[] smooth = smoothed(grid, density, width, meanC, WIDER * deviation);
-        List<Double> nodes = new ArrayList<>();
-        for (double each : smooth) {
-            nodes.add(each);
+        double varianceOfNode = grid.cStep() * grid.cStep() / 4;
+        List<Bell> bells = new ArrayList<>();
+        for (int iC = 0; iC < smooth.length; iC++) {
+            bells.add(new Bell(
+                    smooth[iC],
+                    grid.cAt(iC),
+                    meanS + slope * (grid.cAt(iC) - meanC),
+                    0,
+                    varianceOfNode,
+                    slope * varianceOfNode,
+                    0,
+                    StrictMath.max(1e-4, varianceS) + slope * slope * varianceOfNode,
+                    0,
+                    0));
         }
-        return new TraitSpread(
-                grid,
-                new MeasuredPair.Traits(
-                        grid.cAt(0),
-                        grid.cStep(),
-                        nodes,
-                        meanS,
-                        slope,
-                        meanC,
-                        StrictMath.sqrt(StrictMath.max(1e-4, varianceS))));
+        return new LineSpread(grid, bells);
     }
 
     /** Distance between the quartiles of c [ln units]. */

@@ -1,0 +1,69 @@
+package midplate.advice;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Supplier;
+import midplate.inference.SpotGuess;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A consultation that is kept for the same question asked again: what was answered once is not worked out twice. Safe to share
+ * between threads; one that asks while another works waits for it.
+ */
+final class KeptConsultation implements Consultation {
+    /** So many lists of shares are remembered with what plates would show there. */
+    private static final int MOST_FORECASTS = 8;
+
+    private final Supplier<Consultation> opening;
+    private @Nullable Consultation opened;
+    private @Nullable Advice advice;
+    private final Map<List<Double>, List<Forecast>> forecasts = new HashMap<>();
+
+    /** One that is learned from its plates when first asked. */
+    KeptConsultation(Supplier<Consultation> opening) {
+        this.opening = opening;
+    }
+
+    /** Learns from the plates if that was not done; refuses what cannot be asked. */
+    synchronized Consultation open() {
+        Consultation known = opened;
+        if (known == null) {
+            known = opening.get();
+            opened = known;
+        }
+        return known;
+    }
+
+    @Override
+    public synchronized Advice advice() {
+        Advice known = advice;
+        if (known == null) {
+            known = open().advice();
+            advice = known;
+        }
+        return known;
+    }
+
+    @Override
+    public synchronized List<Forecast> at(List<Double> percentStrong) {
+        List<Forecast> known = forecasts.get(percentStrong);
+        if (known == null) {
+            known = open().at(percentStrong);
+            if (forecasts.size() < MOST_FORECASTS) {
+                forecasts.put(List.copyOf(percentStrong), known);
+            }
+        }
+        return known;
+    }
+
+    @Override
+    public synchronized Curves curves() {
+        return open().curves();
+    }
+
+    @Override
+    public synchronized List<SpotGuess> whichIsWhich() {
+        return open().whichIsWhich();
+    }
+}

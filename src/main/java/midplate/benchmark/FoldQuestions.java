@@ -1,0 +1,47 @@
+package midplate.benchmark;
+
+import java.util.List;
+import java.util.Set;
+import midplate.inference.Fold;
+import midplate.inference.OpenMeasurements;
+
+/**
+ * All that is asked about the structures of one fold, and what may be learned from before.
+ *
+ * @param training the other folds
+ * @param neighbours structures of the training that are too like those asked about; see {@link Neighbours}
+ * @param ratios questions about single compounds
+ * @param plates questions about samples
+ * @param unlabelled samples with a second plate without labels
+ * @param moved samples whose plates are moved by errors of their own
+ */
+record FoldQuestions(
+        OpenMeasurements training,
+        Set<String> neighbours,
+        List<RatioTask> ratios,
+        List<PlateTask> plates,
+        List<UnlabelledTask> unlabelled,
+        List<PlateErrorTask> moved) {
+    /** So far from the seeds of the other draws that no fold shares one. */
+    private static final int UNLABELLED_SEED = 1_001;
+
+    private static final int PLATE_ERROR_SEED = 2_001;
+
+    static FoldQuestions of(OpenMeasurements measurements, Fold fold, Plan plan) {
+        OpenMeasurements training = measurements.select(fold, Fold.Part.OUTSIDE);
+        OpenMeasurements asked = measurements.select(fold, Fold.Part.INSIDE);
+        long seed = plan.seed() + fold.index();
+        return new FoldQuestions(
+                training,
+                Neighbours.of(asked.structures(), training.structures()),
+                RatioTasks.of(asked),
+                PlateTasks.of(asked, plan.setsPerFold(), seed + 1),
+                UnlabelledTasks.of(asked, plan.unlabelledPerFold(), seed + UNLABELLED_SEED),
+                PlateErrorTask.of(asked, plan.plateErrorPerFold(), seed + PLATE_ERROR_SEED));
+    }
+
+    /** The training without those that are too like the structures asked about. */
+    OpenMeasurements trainingWithoutNeighbours() {
+        return training.without(neighbours);
+    }
+}

@@ -1,0 +1,13 @@
+package midplate.benchmark;
+
+/** What a contender may be asked beyond the questions that all get; each takes its time. */
+public enum Further {
+    /** Second plates without labels; see {@link UnlabelledMarks}. */
+    UNLABELLED,
+    /** The same questions with all else told: the best that a model of this form can do; see {@link Told#ALL_ELSE}. */
+    CEILING,
+    /** The same questions after a training without the nearest neighbours of the structures asked about; see {@link Neighbours}. */
+    NEIGHBOURS_LEFT_OUT,
+    /** Plates that a fresh error moves as a whole; see {@link PlateErrorTask}. */
+    PLATE_ERROR
+}

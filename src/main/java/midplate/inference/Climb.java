@@ -1,0 +1,16 @@
+package midplate.inference;
+
+/**
+ * What an eluent does to every spot: {@code η = a·c + s·G + t·L}, of which a, G and L are the eluent's and c, s and t the spot's.
+ *
+ * @param hold a, by how much of what it is in other eluents compounds differ in how weakly they are held [1]; 1 but where no strong
+ *     solvent covers the surface
+ * @param strength G, the strength [ln units]
+ * @param early L, by how much spots that climb early are ahead of the average [ln units]; 0 where all climb alike
+ */
+public record Climb(double hold, double strength, double early) {
+    /** η [1] of a spot with these traits. */
+    double eta(double c, double s, double t) {
+        return hold * c + s * strength + t * early;
+    }
+}
