@@ -82,8 +82,7 @@ final class PlateConsultation implements Consultation {
                 ? List.of()
                 : new Alternatives(question, pair, outlook, models, new PairChoice(catalogue, measured))
                         .betterThan(goal.chance(), runs, measured);
-        Optional<Message> bestChance =
-                new BestChance(question, aim, search).beside(ratio, goal.chance(), CurvePoints.regular());
+        Optional<Message> bestChance = new BestChance(search).beside(goal.chance(), CurvePoints.regular());
         Suggestions suggestions = new Suggestions(question, pair, measured, catalogue);
         return new Advice(
                 ratio,

@@ -23,7 +23,7 @@ final class RatioSearch {
     private static final double KEPT = 0.9;
     private static final double HOPELESS = 0.02;
     /** Where one spot alone should come nearest [1]. */
-    static final double FAVOURITE_RF = 0.4;
+    private static final double FAVOURITE_RF = 0.4;
 
     private static final double FINE_TO = 10;
     private static final double FINE = 0.25;
@@ -90,12 +90,6 @@ final class RatioSearch {
     Ratio pourable(Glassware glassware) {
         List<Ratio> ratios = pourables(glassware);
         return at(best(shares(ratios), AS_GOOD_POURED).percent(), ratios);
-    }
-
-    /** Of the same mixtures the one with the greatest chance, whatever it parts. */
-    Ratio likeliestPourable(Glassware glassware) {
-        List<Ratio> ratios = pourables(glassware);
-        return at(likeliestOf(shares(ratios)).percent(), ratios);
     }
 
     private static List<Double> shares(List<Ratio> ratios) {

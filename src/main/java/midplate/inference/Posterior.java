@@ -12,7 +12,7 @@ import java.util.List;
  */
 final class Posterior {
     /** Columns lighter than this share of the heaviest are dropped [1]. */
-    private static final double NEGLIGIBLE = 1e-4;
+    private static final double NEGLIGIBLE = 1e-5;
     /** A column that cannot reach this share of the heaviest, whatever its t, is not looked into [1]. */
     private static final double LOST = 1e-6;
     /** It is worth looking for those where there are more columns than so many. */
