@@ -18,6 +18,7 @@ enum ChartStyle {
     private static final double LINE_HEIGHT = 20;
     private static final double SAMPLE = 30;
 
+    @SuppressWarnings("ImmutableEnumChecker") // a record of two texts and a number
     private final Stroke stroke;
 
     ChartStyle(String colour, double width, String dashes) {

@@ -33,8 +33,9 @@ final class Lingo {
     private static String withoutRingNumbers(String smiles) {
         StringBuilder text = new StringBuilder();
         boolean inBrackets = false;
-        for (char c : smiles.toCharArray()) {
-            inBrackets = c == '[' || inBrackets && c != ']';
+        for (int i = 0; i < smiles.length(); i++) {
+            char c = smiles.charAt(i);
+            inBrackets = c == '[' || (inBrackets && c != ']');
             text.append(!inBrackets && c >= '0' && c <= '9' ? '0' : c);
         }
         return text.toString();

@@ -40,7 +40,7 @@ final class RatioMarks {
     void mark(RatioTask task, Contender contender) {
         boolean switches = !task.inOnePair();
         if (!contender.foretells(task.kind().pair(), task.trials().get(0).pair())
-                || told == Told.ALL_ELSE && switches) {
+                || (told == Told.ALL_ELSE && switches)) {
             return;
         }
         List<Guess> guesses = told == Told.TRIALS ? fromTrials(task, contender) : fromAllElse(task, contender);
