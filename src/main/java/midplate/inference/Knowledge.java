@@ -11,15 +11,6 @@ import java.util.List;
  * next plate's own shared error is summed over five points.
  */
 public final class Knowledge {
-    /** Gauss–Hermite points and weights for a standard normal variable, five of them (exact to degree nine). */
-    private static final double[] NORMAL_POINTS = {
-        -2.8569700138728, -1.35562617997427, 0, 1.35562617997427, 2.8569700138728
-    };
-
-    private static final double[] NORMAL_WEIGHTS = {
-        0.011257411327720691, 0.22207592200561266, 8.0 / 15, 0.22207592200561266, 0.011257411327720691
-    };
-
     /** Points of a spot's cloud in one scenario of many. */
     static final int POINTS = 32;
 
@@ -154,16 +145,16 @@ public final class Knowledge {
         if (!scatter.isShared()) {
             return new double[] {0};
         }
-        double[] shifts = new double[NORMAL_POINTS.length];
+        double[] shifts = NormalPoints.points();
         for (int i = 0; i < shifts.length; i++) {
-            shifts[i] = NORMAL_POINTS[i] * scatter.sharedError();
+            shifts[i] *= scatter.sharedError();
         }
         return shifts;
     }
 
     /** Their weights, sum 1. */
     double[] nextShiftWeights() {
-        return scatter.isShared() ? NORMAL_WEIGHTS.clone() : new double[] {1};
+        return scatter.isShared() ? NormalPoints.weights() : new double[] {1};
     }
 
     /** Mean of c of a spot [ln units]. */

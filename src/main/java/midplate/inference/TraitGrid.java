@@ -15,15 +15,6 @@ final class TraitGrid {
     private static final double LEAST_S = 0.3;
     private static final double MOST_S = 2.0;
 
-    /** Gauss–Hermite points and weights for a standard normal variable, five of them (exact to degree nine). */
-    private static final double[] NORMAL_POINTS = {
-        -2.8569700138728, -1.35562617997427, 0, 1.35562617997427, 2.8569700138728
-    };
-
-    private static final double[] NORMAL_WEIGHTS = {
-        0.011257411327720691, 0.22207592200561266, 8.0 / 15, 0.22207592200561266, 0.011257411327720691
-    };
-
     private static final double[] EVEN_T = {-2.4, -1.6, -0.8, 0, 0.8, 1.6, 2.4};
     private static final double[] ONE = {1};
     private static final double[] NONE = {0};
@@ -75,8 +66,8 @@ final class TraitGrid {
         return new TraitGrid(
                 steps(-FARTHEST_C, FARTHEST_C, 121),
                 areas(area, 20),
-                differ ? NORMAL_POINTS : NONE,
-                differ ? NORMAL_WEIGHTS : ONE);
+                differ ? NormalPoints.points() : NONE,
+                differ ? NormalPoints.weights() : ONE);
     }
 
     /** Whether compounds differ in a trait. */
