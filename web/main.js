@@ -14,7 +14,7 @@ import { keep, left } from "./sheet/draft.js";
 import { emptySheet, findReading, inventedExample } from "./sheet/sheet.js";
 import { sampleView } from "./sheet/sample.js";
 import { fillTexts, firstLanguage, language, say, speakIn } from "./texts.js";
-import { hearAsked, originView, showOrigin } from "./where/origin.js";
+import { closeOrigin, hearAsked, originView } from "./where/origin.js";
 
 const history = left();
 const isKept = keep(history);
@@ -59,7 +59,7 @@ function draw() {
   patch(byId("why"), ...whyView(state, act));
   patch(byId("card"), ...cardView(state, act));
   patch(byId("origin"), ...originView(state, act));
-  showOrigin(state);
+  closeOrigin(state);
   byId("kept").textContent = say(isKept() ? "page.kept" : "page.not-kept");
   if (state.published.version) byId("local").textContent = say("page.local", state.published.version);
 }

@@ -114,23 +114,26 @@ function openFold(id) {
   fold.scrollIntoView({ block: "start" });
 }
 
-/** Opens or closes the window, once what it shows was drawn. @param {State} state */
-export function showOrigin(state) {
+/** Closes the window where nothing is asked any more. @param {State} state */
+export function closeOrigin(state) {
   const dialog = /** @type {HTMLDialogElement} */ (byId("origin"));
-  const asked = state.looking.asked !== undefined;
-  if (asked && !dialog.open) {
-    dialog.showModal();
-    dialog.scrollTop = 0;
-  } else if (!asked && dialog.open) dialog.close();
+  if (state.looking.asked === undefined && dialog.open) dialog.close();
 }
 
-/** Listens for numbers that are asked, and for the window being left. @param {Act} act */
+/**
+ * Listens for numbers that are asked, and for the window being left. Only asking opens it: the browser closes it on Escape
+ * before it tells, and what is drawn in between must not open it again.
+ * @param {Act} act
+ */
 export function hearAsked(act) {
   const dialog = /** @type {HTMLDialogElement} */ (byId("origin"));
   document.addEventListener("click", (event) => {
     const pressed = event.target instanceof Element ? event.target.closest("[data-asked]") : null;
-    if (pressed) act.look({ asked: pressed.getAttribute("data-asked") ?? undefined });
-    else if (event.target === dialog) act.look({ asked: undefined }); // outside the window
+    if (pressed) {
+      act.look({ asked: pressed.getAttribute("data-asked") ?? undefined });
+      if (!dialog.open) dialog.showModal();
+      dialog.scrollTop = 0;
+    } else if (event.target === dialog) act.look({ asked: undefined }); // outside the window
   });
   dialog.addEventListener("close", () => {
     if (!dialog.open) act.look({ asked: undefined }); // it tells late, when another number may have been asked already

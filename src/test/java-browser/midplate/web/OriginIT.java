@@ -136,4 +136,23 @@ class OriginIT extends OnPage {
         page.click("#chance-words [data-asked=chance]");
         assertClean(page);
     }
+
+    /** The browser closes it on Escape and tells the page a moment later; typing may come in between. */
+    @Test
+    void whatIsTypedRightAfterEscapeDoesNotOpenItAgain() {
+        Page page = openExample(ColorScheme.LIGHT);
+        ask(page, "ratio");
+        assertTrue(isOpen(page));
+        page.evaluate("""
+                () => {
+                  document.getElementById("origin").close();
+                  const entry = document.getElementById("amount");
+                  entry.value = "20";
+                  entry.dispatchEvent(new Event("input"));
+                }""");
+        assertFalse(isOpen(page));
+        answered(page);
+        assertFalse(isOpen(page));
+        assertEquals("20", page.inputValue("#amount"));
+    }
 }
