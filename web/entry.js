@@ -71,13 +71,13 @@ export function tick({ id, label, ticked, changed }) {
 
 /**
  * Something to press.
- * @param {{id?: string, label: string, name?: string, kind?: string, pressed?: boolean, disabled?: boolean, press: () => void}} entry a name is what
+ * @param {{id?: string, label: string, name?: string, kind?: string, pressed?: boolean, disabled?: boolean, press: () => void, keys?: (event: KeyboardEvent) => void}} entry a name is what
  *     screen readers say where the label alone would not be understood
  */
-export function button({ id, label, name, kind, pressed, disabled, press }) {
+export function button({ id, label, name, kind, pressed, disabled, press, keys }) {
   return make(
     "button",
-    { type: "button", id, class: kind, "aria-label": name, "aria-pressed": pressed === undefined ? undefined : String(pressed), disabled, onclick: press },
+    { type: "button", id, class: kind, "aria-label": name, "aria-pressed": pressed === undefined ? undefined : String(pressed), disabled, onclick: press, onkeydown: keys },
     label,
   );
 }

@@ -7,11 +7,13 @@ import { asking } from "./asking.js";
 import { cardView } from "./card/card.js";
 import { followLooking } from "./charts/charts.js";
 import { byId, patch } from "./dom.js";
+import { later } from "./later.js";
 import { platesView } from "./plate/plates.js";
 import { get } from "./server.js";
 import { exampleWords } from "./sheet/example.js";
 import { keep, left } from "./sheet/draft.js";
 import { emptySheet, findReading, inventedExample } from "./sheet/sheet.js";
+import { WHAT, fetchWhat } from "./sheet/identity.js";
 import { sampleView } from "./sheet/sample.js";
 import { fillTexts, firstLanguage, language, say, speakIn } from "./texts.js";
 import { closeOrigin, hearAsked, originView } from "./where/origin.js";
@@ -53,6 +55,7 @@ function draw() {
   byId("example-bar").toggleAttribute("hidden", state.sheet.example === "no");
   byId("example-mark").textContent = exampleWords(state.sheet);
   patch(byId("sample"), ...sampleView(state, act));
+  drawWhat();
   patch(byId("plates"), ...platesView(state, act));
   patch(byId("jar"), ...jarView(state, act));
   patch(byId("reach"), ...reachView(state, act));
@@ -62,6 +65,14 @@ function draw() {
   closeOrigin(state);
   byId("kept").textContent = say(isKept() ? "page.kept" : "page.not-kept");
   if (state.published.version) byId("local").textContent = say("page.local", state.published.version);
+}
+
+/** Says of one compound what it is; open only while somebody does. */
+function drawWhat() {
+  const spot = state.sheet.spots.find((each) => each.id === state.looking.what);
+  const view = spot && later(WHAT, fetchWhat, act)?.whatView(state, act, spot);
+  patch(byId("what"), ...(view ?? []));
+  byId("what").toggleAttribute("hidden", !view);
 }
 
 /** Opens what a fault is folded away in. */
@@ -120,8 +131,9 @@ byId("language").addEventListener("change", (event) => {
 });
 
 function startEmpty() {
+  state.looking.what = undefined;
   history.replace(emptySheet());
-  act.focus(`eluent-${history.sheet.plates[0].id}`);
+  act.focus(`what-${history.sheet.spots[0].id}`);
 }
 
 document.addEventListener("keydown", (event) => {

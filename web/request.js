@@ -2,7 +2,8 @@
 /** Turns the sheet into a request, and remembers which entry each field came from. */
 
 import { decimal, orAsTyped, percentStrong } from "./numbers.js";
-import { givenOn, isGiven } from "./sheet/sheet.js";
+import { additiveWords } from "./sheet/additive.js";
+import { givenOn, isGiven, whatOf } from "./sheet/sheet.js";
 
 /** @typedef {import("./sheet/sheet.js").Sheet} Sheet @typedef {import("./sheet/sheet.js").Plate} Plate */
 
@@ -29,6 +30,7 @@ export function requestOf(sheet) {
   sheet.spots.forEach((spot, i) => {
     entries.set(`spots[${i}]`, `spot-${spot.id}`);
     entries.set(`spots[${i}].name`, `spot-${spot.id}`);
+    enterWhat(spot, `spots[${i}]`, entries);
   });
   const used = sheet.plates.filter((plate) => givenOn(plate).length > 0);
   const written = used.filter((plate) => plate.eluent.trim() !== "");
@@ -36,6 +38,7 @@ export function requestOf(sheet) {
   const places = new Map();
   const runs = written.map((plate, i) => run(sheet, plate, i, entries, places));
   const next = sheet.plates.at(-1);
+  entries.set("additive", next && additiveWords(next.additive) === "" ? `additive-${next.id}-text` : "additive-text");
   for (const side of next ? ["height", "start", "front"] : []) entries.set(`nextPlate.plate.${side}Mm`, `${side}-${next?.id}`);
   return {
     body: {
@@ -43,7 +46,8 @@ export function requestOf(sheet) {
       sorbent: sheet.sorbent,
       weak: sheet.weak,
       strong: sheet.strong,
-      spots: sheet.spots.map((spot) => ({ name: spot.name })),
+      ...added(sheet.additive),
+      spots: sheet.spots.map((spot) => ({ name: spot.name, ...saidOf(spot) })),
       runs,
       setting: sheet.setting,
       shelf: sheet.shelf,
@@ -63,6 +67,27 @@ export function requestOf(sheet) {
   };
 }
 
+/** What a compound is, as the server takes it; nothing where it was not said. @param {import("./sheet/sheet.js").Spot} spot */
+export function saidOf(spot) {
+  const { by, smiles, groups, class: kind } = whatOf(spot);
+  if (by === "smiles") return smiles.trim() ? { smiles: smiles.trim() } : {};
+  if (by === "class") return kind ? { class: kind } : {};
+  const counts = Object.entries(groups).filter(([, count]) => count.trim() !== "" && decimal(count) !== 0);
+  return counts.length ? { groups: Object.fromEntries(counts.map(([id, count]) => [id, number(count)])) } : {};
+}
+
+/** @param {import("./sheet/sheet.js").Spot} spot @param {string} place @param {Map<string, string>} entries */
+function enterWhat(spot, place, entries) {
+  for (const way of ["smiles", "groups", "class"]) entries.set(`${place}.${way}`, `${way}-${spot.id}`);
+  for (const id of Object.keys(whatOf(spot).groups)) entries.set(`${place}.groups.${id}`, `count-${spot.id}-${id}`);
+}
+
+/** @param {import("./sheet/sheet.js").Additive} additive */
+function added(additive) {
+  const words = additiveWords(additive);
+  return words === undefined ? {} : { additive: words };
+}
+
 const number = (/** @type {string} */ typed) => orAsTyped(decimal(typed), typed);
 
 /** @param {Sheet} sheet @param {string} id */
@@ -74,6 +99,7 @@ function run(sheet, plate, i, entries, places) {
   entries.set(`${place}.percentStrong`, `eluent-${plate.id}`);
   entries.set(`${place}.weak`, `solvents-${plate.id}`);
   entries.set(`${place}.strong`, `solvents-${plate.id}`);
+  entries.set(`${place}.additive`, `additive-${plate.id}-text`);
   for (const side of ["height", "width", "start", "front"]) entries.set(`${place}.plate.${side}Mm`, `${side}-${plate.id}`);
   /** @type {object[]} */
   const spots = [];
@@ -98,6 +124,7 @@ function run(sheet, plate, i, entries, places) {
     weak: plate.weak,
     strong: plate.strong,
     percentStrong: orAsTyped(percentStrong(plate.eluent), plate.eluent),
+    ...added(plate.additive),
     plate: {
       heightMm: number(plate.heightMm),
       widthMm: number(plate.widthMm),

@@ -10,6 +10,13 @@
  * @property {number | undefined} locked a ratio held beside it, % strong
  * @property {string | undefined} reading id of the reading that is open for correction
  * @property {string[]} [fellow] ids of the compounds that are pointed at, to be marked on all plates
+ * @property {string} [what] id of the compound of which it is being said what it is
+ * @property {string} [group] id of the group that is pointed at, to be marked in the drawing
+ * @property {"all" | "usual"} [offered] which groups are offered
+ * @property {string} [find] what a group is searched by
+ * @property {"open" | "folded"} [scout] whether several jars at once are thought of
+ * @property {import("./scout/scouting.js").Scouted} [scouted] what came of asking for several jars at once
+ * @property {string} [came] what was fetched last
  * @property {string | undefined} asked the number whose origin is shown
  * @property {{chart: string, how: "copied" | "by-hand" | "no-picture"} | undefined} taken what came of the last chart taken away
  *

@@ -4,6 +4,9 @@
 import { list, make } from "../dom.js";
 import { button } from "../entry.js";
 import { expectedPlate } from "../plate/expected.js";
+import { saidOf } from "../request.js";
+import { additivePour } from "../sheet/additive.js";
+import { openWhat } from "../sheet/identity.js";
 import { say, sayWith } from "../texts.js";
 import { askable, askableMessage } from "../where/origin.js";
 import { curvesAt } from "./curves.js";
@@ -18,6 +21,7 @@ const AT_THE_JAR = ["sheet-first", "hood", "vapours"];
 
 /** Notes that decide whether to pour at all: they stand beside the chance, the others under "To know". */
 const DECISIVE = [
+  "advice.additive",
   "advice.no-ratio",
   "advice.no-ratio-perhaps",
   "advice.no-ratio-probably",
@@ -30,6 +34,7 @@ const DECISIVE = [
   "advice.graduation-coarse",
   "advice.spot-unread",
   "advice.spot-unread-first",
+  "advice.spot-unread-first-name",
   "advice.last-plate-works",
 ];
 
@@ -81,9 +86,9 @@ function answer(state, act, advice) {
     make(
       "div",
       { id: "said", class: isOld(state) ? "old" : undefined },
-      state.answered.runs.length === 0 && make("p", { class: "decisive", id: "first-try" }, say("page.first-try")),
+      state.answered.runs.length === 0 && firstTry(state, act),
       ratio(advice),
-      pour(advice),
+      pour(advice, state.answered.sheet.additive),
       ...advice.card.warnings.map((/** @type {any} */ warning) => make("p", { class: "decisive" }, ...askableMessage(warning))),
       chance(state, advice, notes.filter(isDecisive)),
     ),
@@ -95,7 +100,7 @@ function answer(state, act, advice) {
         label: say("page.run-this"),
         kind: "main",
         disabled: isOld(state),
-        press: () => runPlate(state, act, { eluent: advice.ratio.replace(":", " : "), weak: advice.weak.id, strong: advice.strong.id }),
+        press: () => runPlate(state, act, { eluent: advice.ratio.replace(":", " : "), weak: advice.weak.id, strong: advice.strong.id, additive: { .../** @type {any} */ (state.answered).sheet.additive } }),
       }),
       make("a", { href: "#card", id: "to-card", class: "button" }, say("page.to-card")),
     ),
@@ -103,6 +108,19 @@ function answer(state, act, advice) {
     ...whatIfView(state, act),
     beforePouring(state.published.library),
   ];
+}
+
+/** Before any plate: what the ratio rests on, and what would make it better. @param {State} state @param {Act} act */
+function firstTry(state, act) {
+  const known = state.answered?.answer.structures ?? [];
+  const next = state.sheet.spots.find((spot) => Object.keys(saidOf(spot)).length === 0);
+  const spots = known.map((/** @type {any} */ each) => each.spot).join(", ");
+  return make(
+    "div",
+    { class: "decisive", id: "first-try" },
+    make("p", {}, known.length ? say("page.first-known", { spots }) : say("page.first-try")),
+    next && button({ id: "first-what", label: say("page.say-what", { spot: next.name.trim() || say("page.unnamed") }), press: () => openWhat(act, next) }),
+  );
 }
 
 /** @param {any} note */
@@ -131,19 +149,21 @@ export function ratioText(advice) {
 const ratio = (advice) =>
   make("p", { class: alone(advice) ? "ratio pure" : "ratio", id: "ratio" }, askable("ratio", ratioText(advice)));
 
-/** @param {any} advice */
-function pour(advice) {
+/** @param {any} advice @param {import("../sheet/sheet.js").Additive} additive */
+function pour(advice, additive) {
   const { weakMl, strongMl } = advice.pour;
   const one = alone(advice);
   const names = { weak: advice.weak.name, strong: advice.strong.name };
   const ml = one
     ? say("page.pour-pure", { ml: weakMl + strongMl, solvent: one.name })
     : say("page.pour", { weakMl, strongMl, ...names });
+  const added = additivePour(additive, weakMl + strongMl);
   return make(
     "p",
     { class: "pour", id: "pour" },
     !one && make("span", { class: "names" }, say("page.pair-option", names)),
     make("span", { class: "millilitres" }, askable("pour", ml)),
+    added !== undefined && make("span", { class: "added", id: "pour-added" }, say("page.additive-plus", { added })),
   );
 }
 

@@ -7,7 +7,7 @@ import { addPlate, findPlate, readingsOf } from "../sheet/sheet.js";
 
 /**
  * On the plate that nothing was seen on yet, if there is one; the focus goes to its first lane.
- * @param {State} state @param {Act} act @param {{eluent: string, weak: string, strong: string}} ran
+ * @param {State} state @param {Act} act @param {{eluent: string, weak: string, strong: string, additive: import("../sheet/sheet.js").Additive}} ran
  */
 export function runPlate(state, act, ran) {
   let id = state.sheet.plates.find((plate) => readingsOf(plate).length === 0 && plate.notSeen.length === 0)?.id ?? "";

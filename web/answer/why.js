@@ -31,7 +31,7 @@ export function whyView(state, act) {
     ),
     ...chartsView(state, act),
     provenance(advice, state.answered.sheet.setting, /** @type {any} */ (state.published)),
-    hazards(advice, state.published.library),
+    hazards(advice, state.published.library, state.answered.sheet.additive.kind),
     published(advice, /** @type {any} */ (state.published)),
   ];
 }
@@ -44,20 +44,22 @@ function messages(heading, sentences) {
   return sentences.length ? [make("h3", {}, say(heading)), items(sentences)] : [];
 }
 
-/** What to mind with these two. @param {any} advice @param {any} library */
-function hazards(advice, library) {
-  const two = library.solvents.filter((/** @type {any} */ one) => [advice.weak.id, advice.strong.id].includes(one.id));
-  const own = ownCautions(two);
+/** What to mind with what is poured. @param {any} advice @param {any} library @param {string} additive id of what is added, where it is a solvent known here */
+function hazards(advice, library, additive) {
+  const poured = library.solvents.filter((/** @type {any} */ one) => [advice.weak.id, advice.strong.id, additive].includes(one.id));
+  const added = poured.find((/** @type {any} */ one) => one.id === additive);
+  const names = { weak: advice.weak.name, strong: advice.strong.name };
+  const own = ownCautions(poured);
   return make(
     "div",
     { class: "caution", id: "hazards" },
-    make("h3", {}, say("page.hazards", { weak: advice.weak.name, strong: advice.strong.name })),
+    make("h3", {}, added ? say("page.hazards-three", { ...names, additive: added.name }) : say("page.hazards", names)),
     ...(own.length ? [items(own.map((sentence) => [sentence]))] : []),
     make(
       "details",
       { id: "hazard-statements" },
       make("summary", {}, say("page.hazard-statements")),
-      items(two.map((/** @type {any} */ one) => [`${one.name}: `, ...statements(one)])),
+      items(poured.map((/** @type {any} */ one) => [`${one.name}: `, ...statements(one)])),
     ),
   );
 }

@@ -3,6 +3,7 @@
 
 import { alone, isDecisive, ratioText } from "../answer/jar.js";
 import { make } from "../dom.js";
+import { additivePour } from "../sheet/additive.js";
 import { exampleWords } from "../sheet/example.js";
 import { marked, say, sayWith } from "../texts.js";
 import { minutes } from "../where/facts.js";
@@ -28,14 +29,14 @@ export function cardView(state, _act) {
       "article",
       { id: "pour-card", class: "pour-card", "aria-labelledby": "card-title" },
       ...marks(state),
-      make("div", { class: "head", id: "card-head" }, ...head(advice)),
+      make("div", { class: "head", id: "card-head" }, ...head(advice, answered.sheet.additive)),
       make(
         "div",
         { class: "body", id: "card-body" },
         guideView(answered.sheet),
         make("div", { id: "card-steps" }, ...steps(answered, advice), ...expected(answered, advice), ...warnings(advice, notes)),
       ),
-      make("div", { class: "caution", id: "card-cautions" }, ...cautionsView(advice, library)),
+      make("div", { class: "caution", id: "card-cautions" }, ...cautionsView(advice, library, answered.sheet.additive.kind)),
       ...platesRun(answered.sheet, library),
       byHand(),
     ),
@@ -55,13 +56,14 @@ function marks(state) {
 /** @param {State} state */
 const answeredSheet = (state) => /** @type {any} */ (state.answered).sheet;
 
-/** The ratio and the volumes, large. @param {any} advice */
-function head(advice) {
+/** The ratio and the volumes, large. @param {any} advice @param {import("../sheet/sheet.js").Additive} additive */
+function head(advice, additive) {
   const { weakMl, strongMl } = advice.pour;
   const poured = [
     { ml: weakMl, solvent: advice.weak.name },
     { ml: strongMl, solvent: advice.strong.name },
   ].filter(({ ml }) => ml > 0);
+  const added = additivePour(additive, weakMl + strongMl);
   return [
     make("p", { class: alone(advice) ? "ratio pure" : "ratio" }, askable("ratio", ratioText(advice))),
     make(
@@ -71,6 +73,7 @@ function head(advice) {
         ...(i > 0 ? [" + "] : []),
         ...sayWith("page.card-volume", { ml, solvent }, { ml: (shown) => askable("pour", shown) }),
       ]),
+      added !== undefined && make("span", { id: "card-added" }, " ", say("page.additive-plus", { added })),
     ),
   ];
 }

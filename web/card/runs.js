@@ -2,6 +2,7 @@
 /** The plates that the answer rests on, one line each. */
 
 import { make } from "../dom.js";
+import { additiveWords } from "../sheet/additive.js";
 import { rfOf } from "../sheet/geometry.js";
 import { givenOn } from "../sheet/sheet.js";
 import { marked, say } from "../texts.js";
@@ -33,5 +34,6 @@ function sentence(sheet, plate, number, library) {
   });
   const missed = plate.notSeen.length ? [say("page.card-not-seen", { spots: plate.notSeen.map(spot).join(", ") })] : [];
   const eluent = plate.eluent.includes(":") || plate.eluent.includes("%") ? plate.eluent : `${plate.eluent} %`;
-  return say("page.card-run", { number, weak: solvent(plate.weak), strong: solvent(plate.strong), eluent: marked(eluent), spots: [...readings, ...missed].join("; ") });
+  const added = additiveWords(plate.additive);
+  return say("page.card-run", { number, weak: solvent(plate.weak), strong: solvent(plate.strong), eluent: added ? say("page.eluent-with", { eluent: marked(eluent), additive: added }) : marked(eluent), spots: [...readings, ...missed].join("; ") });
 }

@@ -5,7 +5,6 @@ import { shareText } from "../answer/shares.js";
 import { make } from "../dom.js";
 import { marked, say } from "../texts.js";
 import { indexOf, valueAt } from "./frame.js";
-import { saveDrawing, savePicture } from "./save.js";
 
 /** @typedef {import("./data.js").ChartData} ChartData */
 
@@ -80,13 +79,15 @@ export function takeAway(state, act, taken) {
       text?.select();
     }
   };
-  const picture = () => savePicture(taken).catch(() => act.look({ taken: { chart: id, how: "no-picture" } }));
+  const failed = () => act.look({ taken: { chart: id, how: "no-picture" } });
+  const drawing = () => import("./save.js").then(({ saveDrawing }) => saveDrawing(taken)).catch(failed);
+  const picture = () => import("./save.js").then(({ savePicture }) => savePicture(taken)).catch(failed);
   const button = (/** @type {string} */ what, /** @type {() => void} */ press) =>
     make("button", { type: "button", id: `${id}-${what}`, "aria-label": `${say(`page.chart-${what}`)}: ${title}`, onclick: press }, say(`page.chart-${what}`));
   return make(
     "div",
     { id: `${id}-take`, class: "chart-take" },
-    button("svg", () => saveDrawing(taken)),
+    button("svg", drawing),
     button("png", picture),
     button("copy", copy),
     make("p", { id: `${id}-said`, class: "chart-said", role: "status" }, taking ? say(`page.chart-${taking}`) : ""),

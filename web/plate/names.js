@@ -19,14 +19,17 @@ const placeOf = (sheet, id) => sheet.spots.findIndex((spot) => spot.id === id);
 export const fullName = (sheet, id) => sheet.spots[placeOf(sheet, id)]?.name.trim() || say("page.unnamed");
 
 /**
- * A name that fits beside a spot: a long one is cut, and told from its fellows by the number of its line in the sample.
+ * A name that fits beside a spot: for a long one the letter of its line in the sample, where it stands, too; its number where
+ * that letter is another's name.
  * @param {Sheet} sheet @param {string} id
  */
 export function shortName(sheet, id) {
   const place = placeOf(sheet, id);
   const letters = [...(sheet.spots[place]?.name.trim() ?? "")];
   if (letters.length === 0) return String(place + 1);
-  return letters.length <= SHORT ? letters.join("") : `${letters.slice(0, 3).join("")}\u2026${sheet.spots.length > 1 ? place + 1 : ""}`;
+  if (letters.length <= SHORT) return letters.join("");
+  const letter = place < 26 ? String.fromCharCode(65 + place) : "";
+  return letter && sheet.spots.every((spot) => spot.name.trim() !== letter) ? letter : String(place + 1);
 }
 
 /** The names of a reading's compounds in a row. @param {Sheet} sheet @param {string[]} spots */

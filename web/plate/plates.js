@@ -3,7 +3,9 @@
 
 import { list, make } from "../dom.js";
 import { button, typedField } from "../entry.js";
+import { later } from "../later.js";
 import { percentStrong, plain } from "../numbers.js";
+import { addToPlate, additiveEntry } from "../sheet/additive.js";
 import { lines } from "../sheet/geometry.js";
 import { addLane, addPlate, findPlate, freeId, readingsOf, removeLane, removePlate } from "../sheet/sheet.js";
 import { marked, say } from "../texts.js";
@@ -33,7 +35,21 @@ export function platesView(state, act) {
         act.focus(`eluent-${id}`);
       },
     }),
+    scout(state, act),
   ];
+}
+
+const fetchScout = () => import("../scout/scouting.js");
+
+/** Several jars at once; fetched when it is first unfolded. @param {State} state @param {Act} act */
+function scout(state, act) {
+  const view = state.looking.scout === "open" ? later("scout", fetchScout, act) : undefined;
+  return make(
+    "details",
+    { id: "scout", ontoggle: (event) => act.look({ scout: event.target.open ? "open" : "folded" }) },
+    make("summary", {}, say("page.scout")),
+    make("div", { id: "scout-inside" }, ...(view?.scoutView(state, act) ?? [])),
+  );
 }
 
 /** @param {State} state @param {Act} act @param {Plate} plate @param {number} number */
@@ -107,6 +123,13 @@ function eluent(state, act, plate) {
           }),
         ),
       ),
+    additiveEntry(state, {
+      id: `additive-${plate.id}`,
+      label: say("page.additive"),
+      additive: plate.additive,
+      changed: (change, together) => act.edit((sheet) => addToPlate(sheet, plate.id, change), together),
+      left: act.rest,
+    }),
   );
 }
 

@@ -2,7 +2,8 @@
 /** Keeps the sheet and its history in this browser, so that a reload loses nothing and two windows show one sheet. */
 
 import { History } from "./history.js";
-import { SETTINGS, inventedExample } from "./sheet.js";
+import { ADDITIVES, AGAINST_STREAKS } from "./additive.js";
+import { SETTINGS, WAYS, inventedExample } from "./sheet.js";
 
 /** @typedef {import("./sheet.js").Sheet} Sheet */
 
@@ -56,12 +57,24 @@ export function keep(history) {
 function read(written) {
   try {
     const found = JSON.parse(written ?? "null");
-    if (isSheet(found?.sheet) && Array.isArray(found.before)) return { sheet: found.sheet, before: found.before.filter(isSheet) };
+    if (!Array.isArray(found?.before)) return undefined;
+    for (const sheet of [found.sheet, ...found.before]) bring(sheet);
+    if (isSheet(found.sheet)) return { sheet: found.sheet, before: found.before.filter(isSheet) };
   } catch {
     // what cannot be read is passed over
   }
   return undefined;
 }
+
+/** A sheet kept before there were additives had none in any jar, and none on its shelf to choose. @param {any} sheet */
+function bring(sheet) {
+  if (!sheet || sheet.additive !== undefined) return;
+  sheet.additive = { kind: "none", text: "" };
+  for (const plate of sheet.plates ?? []) plate.additive = { kind: "none", text: "" };
+  sheet.shelf = [...new Set([...(sheet.shelf ?? []), ...AGAINST_STREAKS])];
+}
+
+const isAdditive = (/** @type {any} */ additive) => ADDITIVES.includes(additive?.kind) && text(additive.text);
 
 const text = (/** @type {unknown} */ value) => typeof value === "string";
 const texts = (/** @type {unknown} */ value) => Array.isArray(value) && value.every(text);
@@ -73,19 +86,24 @@ function isSheet(sheet) {
     [sheet?.sorbent, sheet?.weak, sheet?.strong, sheet?.amount, sheet?.jar, sheet?.example, sheet?.windowKind].every(text) &&
     SETTINGS.includes(sheet.setting) &&
     texts(sheet.shelf) &&
+    isAdditive(sheet.additive) &&
     texts(sheet.apart) &&
     texts(sheet.window) &&
     sheet.window.length === 2 &&
     sheet.spots?.length > 0 &&
-    all(sheet.spots, (spot) => text(spot?.id) && text(spot.name)) &&
+    all(sheet.spots, (spot) => text(spot?.id) && text(spot.name) && (spot.what === undefined || isIdentity(spot.what))) &&
     all(sheet.plates, isPlate)
   );
 }
 
+/** @param {any} what */
+const isIdentity = (what) =>
+  WAYS.includes(what?.by) && text(what.smiles) && text(what.class) && typeof what.groups === "object" && what.groups !== null && Object.values(what.groups).every(text);
+
 /** @param {any} plate */
 function isPlate(plate) {
   const fields = ["id", "heightMm", "widthMm", "startMm", "frontMm", "weak", "strong", "eluent"];
-  return fields.every((field) => text(plate?.[field])) && texts(plate.notSeen) && all(plate.lanes, isLane);
+  return fields.every((field) => text(plate?.[field])) && isAdditive(plate.additive) && texts(plate.notSeen) && all(plate.lanes, isLane);
 }
 
 /** @param {any} lane */

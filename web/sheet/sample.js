@@ -3,8 +3,11 @@
 
 import { make } from "../dom.js";
 import { button, choice, typedField } from "../entry.js";
+import { shortName } from "../plate/names.js";
 import { marked, say } from "../texts.js";
 import { askLine } from "../where/origin.js";
+import { addToNext, additiveEntry, additiveWords } from "./additive.js";
+import { identityLine } from "./identity.js";
 import { pairsAtHand, shelf } from "./shelf.js";
 import { COLOURS, SETTINGS, WINDOWS, addSpot, removeSpot } from "./sheet.js";
 
@@ -47,10 +50,11 @@ function spots(state, act) {
 /** @param {State} state @param {Act} act @param {import("./sheet.js").Spot} spot @param {number} i */
 function oneSpot(state, act, spot, i) {
   const others = state.sheet.spots.length > 1;
+  const short = shortName(state.sheet, spot.id);
   return make(
     "li",
     { id: `spot-${spot.id}-item` },
-    make("span", { class: `swatch colour-${i % COLOURS}`, "aria-hidden": "true" }),
+    make("span", { class: "sign", "aria-hidden": "true" }, make("span", { class: `swatch colour-${i % COLOURS}` }), short !== spot.name.trim() && make("span", {}, short)),
     typedField(state, {
       id: `spot-${spot.id}`,
       label: say("page.spot", { number: i + 1 }),
@@ -73,6 +77,7 @@ function oneSpot(state, act, spot, i) {
           act.focus("add-spot");
         },
       }),
+    identityLine(state, act, spot),
   );
 }
 
@@ -81,11 +86,13 @@ function eluent(state, act) {
   const { sheet } = state;
   const pairs = pairsAtHand(state);
   const chosen = `${sheet.weak} ${sheet.strong}`;
+  const added = additiveWords(sheet.additive);
   const inUse = pairs.find(({ weak, strong }) => chosen === `${weak.id} ${strong.id}`);
+  const words = inUse ? say("page.pair-option", { weak: inUse.weak.name, strong: inUse.strong.name }) : say("page.eluent-wanted");
   return make(
     "details",
     { id: "eluent", open: isWide() },
-    make("summary", {}, inUse ? say("page.pair-option", { weak: inUse.weak.name, strong: inUse.strong.name }) : say("page.eluent-wanted")),
+    make("summary", {}, added ? say("page.eluent-with", { eluent: words, additive: added }) : words),
     choice(state, {
       id: "pair",
       label: say("page.pair"),
@@ -95,6 +102,13 @@ function eluent(state, act) {
         text: say("page.pair-option", { weak: weak.name, strong: strong.name }),
       })),
       chosen: (value) => act.edit((next) => choosePair(next, value)),
+    }),
+    additiveEntry(state, {
+      id: "additive",
+      label: say("page.additive-next"),
+      additive: sheet.additive,
+      changed: (change, together) => act.edit((next) => addToNext(next, change), together),
+      left: act.rest,
     }),
     shelf(state, act),
     choice(state, {

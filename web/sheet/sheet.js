@@ -5,7 +5,13 @@
  */
 
 /**
- * @typedef {{id: string, name: string}} Spot a compound of the sample
+ * @typedef {object} Identity what a compound is, as far as somebody said it; each way keeps what was entered, one counts
+ * @property {"smiles" | "groups" | "class"} by the way that counts
+ * @property {string} smiles the line
+ * @property {Record<string, string>} groups how many of each, by the id of the group
+ * @property {string} class id of a compound class
+ *
+ * @typedef {{id: string, name: string, what?: Identity}} Spot a compound of the sample
  *
  * @typedef {object} Reading a spot seen in a lane
  * @property {string} id
@@ -14,6 +20,8 @@
  * @property {string} typed the number
  *
  * @typedef {{id: string, readings: Reading[]}} Lane
+ *
+ * @typedef {{kind: string, text: string}} Additive "none", one by its id, or "own", which the text says
  *
  * @typedef {object} Plate heights from the lower edge in mm
  * @property {string} id
@@ -24,6 +32,7 @@
  * @property {string} weak id of the solvent
  * @property {string} strong id of the solvent
  * @property {string} eluent the ratio, or the share of the stronger solvent
+ * @property {Additive} additive what was added to it
  * @property {Lane[]} lanes
  * @property {string[]} notSeen ids of compounds that were looked for and not seen
  *
@@ -33,6 +42,7 @@
  * @property {string[]} shelf ids of the solvents at hand
  * @property {string} weak of the next plate
  * @property {string} strong of the next plate
+ * @property {Additive} additive in the next jar
  * @property {[string, string]} window Rf from, to
  * @property {"usual" | "column" | "own"} windowKind how it was chosen
  * @property {string[]} apart ids of two compounds to keep apart, or none
@@ -63,9 +73,10 @@ export function emptySheet() {
   const sheet = {
     sorbent: "silica",
     setting: "bench",
-    shelf: ["hexane", "ethyl-acetate", "diethyl-ether", "dichloromethane", "methanol"],
+    shelf: ["hexane", "ethyl-acetate", "diethyl-ether", "dichloromethane", "methanol", "acetic-acid", "triethylamine"],
     weak: "hexane",
     strong: "ethyl-acetate",
+    additive: { kind: "none", text: "" },
     window: [...WINDOWS.usual],
     windowKind: "usual",
     apart: [],
@@ -123,6 +134,7 @@ export function addPlate(sheet, eluent) {
     weak: sheet.weak,
     strong: sheet.strong,
     eluent,
+    additive: { ...sheet.additive },
     lanes: [lane(freeId(sheet, "l"), [])],
     notSeen: [],
   };
@@ -148,6 +160,12 @@ export function addSpot(sheet) {
   sheet.spots.push(spot);
   return spot;
 }
+
+/** Ways to say what a compound is. */
+export const WAYS = ["smiles", "groups", "class"];
+
+/** What a compound is, as far as it was said. @param {Spot} spot @returns {Identity} */
+export const whatOf = (spot) => spot.what ?? { by: "smiles", smiles: "", groups: {}, class: "" };
 
 /** Takes a compound off the sheet; its readings stay, unlabelled. @param {Sheet} sheet @param {string} id */
 export function removeSpot(sheet, id) {

@@ -5,6 +5,7 @@ import { make } from "../dom.js";
 import { tick } from "../entry.js";
 import { faultAt } from "../faults.js";
 import { say } from "../texts.js";
+import { AGAINST_STREAKS } from "./additive.js";
 
 /** @typedef {import("../state.js").State} State @typedef {import("../state.js").Act} Act */
 
@@ -36,23 +37,29 @@ export function shelf(state, act) {
   const useful = (state.published.library?.solvents ?? []).filter((/** @type {any} */ one) =>
     measured.has(one.standIn?.id ?? one.id),
   );
+  const added = (state.published.library?.solvents ?? []).filter((/** @type {any} */ one) => AGAINST_STREAKS.includes(one.id));
   const { attributes, told } = faultAt(state, "shelf");
+  const ticks = (/** @type {any[]} */ some) => some.map((one) => oneTick(state, act, one));
   return make(
     "details",
     { id: "shelf-fold" },
     make("summary", { id: "shelf", ...attributes }, say("page.shelf", { count: state.sheet.shelf.length })),
     told,
     make("p", { class: "aside" }, say("page.shelf-use")),
-    ...useful.map((/** @type {any} */ one) =>
-      tick({
-        id: `shelf-${one.id}`,
-        label: one.name,
-        ticked: state.sheet.shelf.includes(one.id),
-        changed: (ticked) =>
-          act.edit((sheet) => {
-            sheet.shelf = ticked ? [...sheet.shelf, one.id] : sheet.shelf.filter((id) => id !== one.id);
-          }),
-      }),
-    ),
+    ...ticks(useful),
+    make("p", { class: "aside", id: "shelf-added" }, say("page.shelf-added")),
+    ...ticks(added),
   );
 }
+
+/** @param {State} state @param {Act} act @param {any} one a solvent */
+const oneTick = (state, act, one) =>
+  tick({
+    id: `shelf-${one.id}`,
+    label: one.name,
+    ticked: state.sheet.shelf.includes(one.id),
+    changed: (ticked) =>
+      act.edit((sheet) => {
+        sheet.shelf = ticked ? [...sheet.shelf, one.id] : sheet.shelf.filter((id) => id !== one.id);
+      }),
+  });

@@ -3,8 +3,8 @@
 
 import { byId, make } from "../dom.js";
 import { button } from "../entry.js";
+import { fetchLater, later } from "../later.js";
 import { say, sayWith } from "../texts.js";
-import { originOf } from "./origins.js";
 
 /** @typedef {import("../state.js").State} State @typedef {import("../state.js").Act} Act */
 
@@ -72,10 +72,16 @@ const ABOUT = { rf: "rf", gap: "gap", factor: "factor", edge: "window", times: "
 /** @param {string} about @param {Record<string, any>} args @returns {Record<string, string>} */
 const valuesOf = (about, args) => (about === "rf" && args.spot ? { spot: String(args.spot) } : {});
 
+/** What each number rests on is fetched when the first is asked for. */
+const ORIGINS = "origins";
+const fetchOrigins = () => import("./origins.js");
+
 /** What the window shows. @param {State} state @param {Act} act @returns {Element[]} */
 export function originView(state, act) {
   if (state.looking.asked === undefined) return [];
-  const origin = originOf(state, state.looking.asked);
+  const told = later(ORIGINS, fetchOrigins, act);
+  if (!told) return [];
+  const origin = told.originOf(state, state.looking.asked);
   const close = () => act.look({ asked: undefined });
   return [
     make(
@@ -132,6 +138,10 @@ export function hearAsked(act) {
     if (pressed) {
       act.look({ asked: pressed.getAttribute("data-asked") ?? undefined });
       if (!dialog.open) dialog.showModal();
+      fetchLater(ORIGINS, fetchOrigins, act).then((told) => {
+        if (!told) act.look({ asked: undefined }); // the server does not answer
+        else if (document.activeElement === dialog) act.focus("origin-close"); // there was nothing in it yet
+      });
       dialog.scrollTop = 0;
     } else if (event.target === dialog) act.look({ asked: undefined }); // outside the window
   });

@@ -36,6 +36,9 @@ const PRACTICE = { basis: "practice" };
 /** @type {Cited} */
 const ENTERED = { basis: "entered" };
 
+/** Said where a number is not there to be told. */
+const NONE = "\u2013";
+
 /** What every number of the model rests on. @type {Pick<Described, "formula" | "sources" | "more" | "further">} */
 const MODEL = { formula: "page.equation", sources: [LAW, FIT], more: "pair", further: "from-where" };
 
@@ -140,6 +143,16 @@ export const ORIGINS = {
     sources: [{ source: "IupacRf", page: 845, basis: "read", gives: "page.gives-definition" }, ENTERED],
     sure: "page.origin-reading-sure",
   },
+  group: { ...MODEL, title: "page.origin-group", texts: ["page.origin-group-what"], sure: "page.origin-group-sure" },
+  "molar-mass": { title: "page.origin-molar-mass", texts: ["page.origin-molar-mass-what"], sources: [ARITHMETIC], sure: "page.origin-molar-mass-sure" },
+  "scout-ratio": { ...MODEL, title: "page.origin-scout-ratio", texts: ["page.origin-scout-ratio-what"], sure: "page.origin-scout-sure" },
+  "scout-chance": {
+    ...MODEL,
+    title: "page.origin-scout-chance",
+    texts: ["page.origin-scout-chance-what"],
+    sources: [LAW, FIT, { basis: "assumed", gives: "page.gives-setting" }],
+    sure: "page.origin-scout-sure",
+  },
   setting: {
     title: "page.origin-setting",
     texts: [],
@@ -165,11 +178,12 @@ export function originOf(state, asked) {
   const origin = ORIGINS[about];
   if (!origin) throw new Error(`Nothing tells where "${about}" comes from.`);
   /** @type {Record<string, string | number>} */
-  const known = { ...facts(state), spot: which.spot ?? "" };
+  const known = { name: "", effect: NONE, energy: NONE, ...facts(state), spot: which.spot ?? "", ...which };
   const told = [
     ...origin.texts,
     ...(origin.apart && sheetOf(state).apart.length ? [origin.apart] : []),
-    ...(origin.judged && known.right !== "\u2013" ? [origin.judged] : []),
+    ...(which.energy ? [which.basis === "own" ? "page.origin-group-analogy" : "page.origin-group-energy"] : []),
+    ...(origin.judged && known.right !== NONE ? [origin.judged] : []),
   ];
   return {
     title: say(origin.title, known),
@@ -190,6 +204,6 @@ function measured(state, origin) {
 
 /** Of a pair that was not judged by itself nothing is said in figures. @param {Described} origin @param {Record<string, string | number>} known */
 function sureOf(origin, known) {
-  const unjudged = origin.sure === "page.origin-rf-sure" && known.error === "\u2013";
+  const unjudged = origin.sure === "page.origin-rf-sure" && known.error === NONE;
   return unjudged ? "page.origin-unjudged-sure" : origin.sure;
 }

@@ -50,6 +50,18 @@ class CommandsTest {
                 "advise|--run|10: A=0.2|--amount|-3",
                 "advise|--run|10: A=0.2|--graduation|20",
                 "advise|--run|10: A=0.2|--colour|red",
+                "advise|--smiles|A",
+                "advise|--smiles|A=CC(=O",
+                "advise|--class|A=keton",
+                "advise|--class|A=",
+                "advise|--smiles|=CC",
+                "advise|--smiles|CC(=O)c1ccccc1",
+                "advise|--groups|A=",
+                "advise|--groups|A=keton:1",
+                "advise|--groups|A=ketone:one",
+                "advise|--groups|A=ketone:99",
+                "advise|--groups|A=ketone:1,ketone:2",
+                "advise|--smiles|A=CCO|--class|A=alcohol",
                 "reading|--height|80",
                 "reading|--height|80|--start|ten|--front|70|--spot|A=28",
                 "reading|--height|80|--start|10|--front|70|--spot|A",
@@ -77,6 +89,40 @@ class CommandsTest {
         assertTrue(err.contains("Came: 1.2. Allowed: [0, 1]."), err);
         assertTrue(err.contains("--amount: "), err);
         assertTrue(err.contains("Came: -3. Allowed: (0, 10000]."), err);
+    }
+
+    @Test
+    void aStructureIsEnoughForAFirstPlate() {
+        Said said = line("advise|--smiles|A=CC(=O)c1ccccc1|--class|B=ester");
+        assertEquals(0, said.status(), said.err());
+        assertTrue(said.out().contains("- A: Rf about ") && said.out().contains("- B: Rf about "), said.out());
+        String err = line("advise|--spot|A|--smiles|B=CC(=O").err().replaceAll("\\s+", " ");
+        assertTrue(err.startsWith("--smiles of spot no. 2: Character 3, after \"CC\": the branch"), err);
+        assertTrue(err.contains("Came: CC(=O. Allowed: SMILES of one compound"), err);
+    }
+
+    @Test
+    void groupsSayTheSameAsTheSmilesThatHasThem() {
+        String same = line("advise|--groups|A=aryl-ketone:1,aromatic-carbon:6,alkyl-carbon:1")
+                .out();
+        assertTrue(same.contains("aryl ketone"), same);
+        String err = line("advise|--groups|A=ketone:99").err().replaceAll("\\s+", " ");
+        assertTrue(err.startsWith("--groups of spot no. 1, ketone: "), err);
+        assertTrue(line("advise").err().replaceAll("\\s+", " ").contains("--smiles, --groups, --class or --spot"));
+        assertTrue(line("advise|--smiles|A=").err().contains("Nothing came behind ="));
+    }
+
+    @Test
+    void anUnknownClassIsToldInShort() {
+        String near = line("advise|--class|A=keton").err();
+        assertTrue(near.contains("Did you mean ketone") && near.lines().count() < 8, near);
+        assertTrue(line("advise|--class|A=qqq").err().contains("aryl-ketone"));
+    }
+
+    @Test
+    void platesToRunAtOnceComeWithTheirCautions() {
+        String out = line("advise|--smiles|A=CC(=O)c1ccccc1|--jars|2").out();
+        assertTrue(out.contains("Before you pour:") && out.contains("ethyl acetate: H225"), out);
     }
 
     @Test

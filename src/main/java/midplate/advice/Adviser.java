@@ -2,14 +2,19 @@ package midplate.advice;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
+import midplate.catalogue.FunctionalGroups;
 import midplate.catalogue.MeasuredPair;
 import midplate.catalogue.MeasuredPairs;
 import midplate.catalogue.SolventCatalogue;
+import midplate.chemistry.GroupCounts;
 import midplate.chemistry.Solvent;
+import midplate.chemistry.Sorbent;
 import midplate.inference.KeptLatest;
 import midplate.inference.Knowledge;
 import midplate.inference.Outlook;
 import midplate.inference.PlateModels;
+import midplate.inference.StructureForecast;
 import midplate.words.Message;
 import midplate.words.Refusal;
 
@@ -32,7 +37,7 @@ public final class Adviser {
         this.catalogue = catalogue;
         this.measured = curves.pairs();
         this.pairs = new PairChoice(catalogue, measured);
-        this.models = PlateModels.of(curves.pairs(), curves.links());
+        this.models = PlateModels.of(curves, FunctionalGroups.builtIn());
     }
 
     /** An adviser with the curves packed with the program. */
@@ -68,6 +73,17 @@ public final class Adviser {
         });
     }
 
+    /**
+     * What the structure of a compound foretells of its traits in a pair; empty where that was not fitted. Refuses a pair that was
+     * not measured.
+     *
+     * @param counts the groups of the compound
+     */
+    public Optional<StructureForecast> forecast(Sorbent sorbent, Solvent weak, Solvent strong, GroupCounts counts) {
+        return models.forecast(
+                pairs.require(sorbent, weak, strong, Shelf.UNTOLD).id(), counts);
+    }
+
     /** What to pour next and why. */
     public Advice advise(Question question) {
         return consult(question).advice();
@@ -81,6 +97,11 @@ public final class Adviser {
     /** What happens at every ratio. */
     public Curves curves(Question question) {
         return consult(question).curves();
+    }
+
+    /** Which plates to run at once when so many jars are free, 1 to 3, and whether that beats going straight to the likeliest ratio. */
+    public ScoutingPlan scout(Question question, int jars) {
+        return consult(question).scout(jars);
     }
 
     /** Learns what the plates of a question say, once for everything that is asked of it, and for the same question asked again. */
@@ -104,7 +125,8 @@ public final class Adviser {
         Shelf shelf = question.wishes().shelf();
         MeasuredPair pair = pairs.require(question.sorbent(), question.weak(), question.strong(), shelf);
         UsedRuns runs = UsedRuns.of(question, pair, pairs, models);
-        Knowledge knowledge = models.learn(pair.id(), question.setting(), question.spots(), runs.all());
+        Knowledge knowledge =
+                models.learn(pair.id(), question.setting(), question.spots(), runs.all(), question.structures());
         Window window = question.window();
         Outlook outlook = models.outlook(knowledge, question.setting(), window.low(), window.high());
         List<Message> standIns = pairs.standInNotes(question.weak(), question.strong(), shelf);

@@ -36,13 +36,17 @@ record Aim(Outlook outlook, List<Integer> spots, Parting parting) {
 
     /** How much of it to expect at a share: so many spots inside, so many pairs apart. */
     double expected(double percent) {
-        double inside = spots.stream()
-                .mapToDouble(spot -> outlook.chance(percent, List.of(spot)))
-                .sum();
         double apart = parting.pairs().stream()
                 .mapToDouble(
                         pair -> outlook.chance(percent, List.of(), new Parting(List.of(pair), parting.developments())))
                 .sum();
-        return inside + apart;
+        return inside(percent) + apart;
+    }
+
+    /** How many spots to expect inside at a share. */
+    double inside(double percent) {
+        return spots.stream()
+                .mapToDouble(spot -> outlook.chance(percent, List.of(spot)))
+                .sum();
     }
 }

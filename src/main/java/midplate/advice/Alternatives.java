@@ -22,6 +22,10 @@ import midplate.words.Message;
 final class Alternatives {
     private static final int TOLD = 4;
     private static final double WORTH_CHANGING = 0.02;
+    /** To develop a plate again and again is work: below this chance it is not offered; common practice, no source. */
+    private static final double LEAST_REPEATED = 0.2;
+    /** A spot that is not expected above this Rf after one run does not move [1]; common practice, no source. */
+    private static final double MOVES = 0.05;
 
     private final Question question;
     private final MeasuredPair asked;
@@ -44,9 +48,7 @@ final class Alternatives {
     /** Those that do better than a chance by more than 0.02, the best first. */
     List<Alternative> betterThan(double chance, UsedRuns runs, List<MeasuredPair> measured) {
         List<Alternative> all = new ArrayList<>();
-        Alternative twice = repeated(2);
-        Alternative thrice = repeated(3);
-        all.add(thrice.chance() > twice.chance() + WORTH_CHANGING ? thrice : twice);
+        repeated().ifPresent(all::add);
         twoPlates().ifPresent(all::add);
         for (MeasuredPair other : measured) {
             if (!other.id().equals(asked.id())) {
@@ -60,8 +62,16 @@ final class Alternatives {
                 .toList();
     }
 
+    /** Two runs, or three where these do better. */
+    private Optional<Alternative> repeated() {
+        Optional<Alternative> twice = repeated(2);
+        Optional<Alternative> thrice = repeated(3);
+        double needed = twice.map(Alternative::chance).orElse(0.0) + WORTH_CHANGING;
+        return thrice.filter(more -> more.chance() > needed).or(() -> twice);
+    }
+
     /** The window that one run must hit for {@code 1 − (1 − Rf)ⁿ} to lie in the window after n runs. */
-    private Alternative repeated(int times) {
+    private Optional<Alternative> repeated(int times) {
         Window window = question.window();
         Outlook once = models.outlook(
                 outlook.knowledge(),
@@ -69,7 +79,12 @@ final class Alternatives {
                 RetentionFactor.beforeDevelopments(window.low(), times),
                 RetentionFactor.beforeDevelopments(window.high(), times));
         RatioSearch.Found found = RatioSearch.likeliest(Aim.everySpot(once, parting.after(times)), percents);
-        return new Alternative(
+        boolean moves = everySpot().stream()
+                .allMatch(spot -> outlook.spot(spot, found.percent()).rf() >= MOVES);
+        if (!moves || found.chance() < LEAST_REPEATED) {
+            return Optional.empty();
+        }
+        return Optional.of(new Alternative(
                 Message.of(
                         "advice.instead-repeat",
                         "count",
@@ -78,7 +93,7 @@ final class Alternatives {
                         Digits.aboutPercent(found.percent()),
                         "strong",
                         question.strong().said()),
-                found.chance());
+                found.chance()));
     }
 
     /**
@@ -159,7 +174,8 @@ final class Alternatives {
     }
 
     private Outlook outlook(MeasuredPair other, UsedRuns runs) {
-        Knowledge knowledge = models.learn(other.id(), question.setting(), question.spots(), runs.all());
+        Knowledge knowledge =
+                models.learn(other.id(), question.setting(), question.spots(), runs.all(), question.structures());
         return models.outlook(
                 knowledge,
                 question.setting(),
@@ -169,7 +185,9 @@ final class Alternatives {
 
     /** The ratio and its chance as they would be advised if that pair were asked about. */
     private RatioSearch.Found asAsked(Aim aim) {
-        double percent = RatioSearch.of(aim).pourable(question.glassware()).percentStrong();
+        double percent = RatioSearch.of(aim, question.window())
+                .pourable(question.glassware())
+                .percentStrong();
         return new RatioSearch.Found(percent, aim.chance(percent));
     }
 

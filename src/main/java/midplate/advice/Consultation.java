@@ -14,6 +14,9 @@ public interface Consultation {
     /** What happens at every ratio. */
     Curves curves();
 
+    /** Which plates to run at once when so many jars are free, 1 to 3, and whether that beats going straight. */
+    ScoutingPlan scout(int jars);
+
     /** What the spots without a label may be, by plate, lane and place; empty where every spot seen has its name. */
     default List<SpotGuess> whichIsWhich() {
         return List.of();

@@ -18,6 +18,7 @@ final class KeptConsultation implements Consultation {
     private final Supplier<Consultation> opening;
     private @Nullable Consultation opened;
     private @Nullable Advice advice;
+    private final Map<Integer, ScoutingPlan> plans = new HashMap<>();
     private final Map<List<Double>, List<Forecast>> forecasts = new HashMap<>();
 
     /** One that is learned from its plates when first asked. */
@@ -60,6 +61,16 @@ final class KeptConsultation implements Consultation {
     @Override
     public synchronized Curves curves() {
         return open().curves();
+    }
+
+    @Override
+    public synchronized ScoutingPlan scout(int jars) {
+        ScoutingPlan known = plans.get(jars);
+        if (known == null) {
+            known = open().scout(jars);
+            plans.put(jars, known);
+        }
+        return known;
     }
 
     @Override

@@ -3,6 +3,7 @@ package midplate.advice;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import midplate.catalogue.LocalizationClass;
 import midplate.catalogue.MeasuredPair;
 import midplate.catalogue.SolventCatalogue;
@@ -32,8 +33,16 @@ final class Notes {
     private final MeasuredPair pair;
     private final SolventCatalogue catalogue;
     private final Suggestions suggestions;
+    private final Set<String> judged;
 
-    Notes(Question question, MeasuredPair pair, List<MeasuredPair> measured, SolventCatalogue catalogue) {
+    /** @param judged spots of which their structure says something in this pair */
+    Notes(
+            Question question,
+            MeasuredPair pair,
+            List<MeasuredPair> measured,
+            SolventCatalogue catalogue,
+            Set<String> judged) {
+        this.judged = Set.copyOf(judged);
         this.question = question;
         this.pair = pair;
         this.catalogue = catalogue;
@@ -128,15 +137,24 @@ final class Notes {
                     .filter(plate -> plate.readings().containsKey(spot))
                     .map(plate -> plate.readings().get(spot))
                     .toList();
+            if (readings.isEmpty() && judged.contains(spot)) {
+                continue;
+            }
             if (readings.isEmpty()) {
-                notes.add(Message.of(
-                        runs.own().isEmpty() ? "advice.spot-unread-first" : "advice.spot-unread", "spot", spot));
+                notes.add(Message.of(unread(runs), "spot", spot));
             } else if (readings.stream().allMatch(Notes::isAtStart)) {
                 notes.add(Message.of("advice.only-baseline", "spot", spot));
             } else if (readings.stream().allMatch(Notes::isAtFront)) {
                 notes.add(Message.of("advice.only-front", "spot", spot));
             }
         }
+    }
+
+    private String unread(UsedRuns runs) {
+        if (!runs.own().isEmpty()) {
+            return "advice.spot-unread";
+        }
+        return judged.isEmpty() ? "advice.spot-unread-first" : "advice.spot-unread-first-name";
     }
 
     /** Spots that read the same wherever both were read. */

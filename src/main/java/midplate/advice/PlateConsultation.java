@@ -70,7 +70,7 @@ final class PlateConsultation implements Consultation {
 
     @Override
     public Advice advice() {
-        RatioSearch search = RatioSearch.of(aim);
+        RatioSearch search = RatioSearch.of(aim, question.window());
         RatioSearch.Found best = search.optimum();
         Ratio ratio = search.pourable(question.glassware());
         Forecast forecast = forecast(ratio.percentStrong());
@@ -84,6 +84,7 @@ final class PlateConsultation implements Consultation {
                         .betterThan(goal.chance(), runs, measured);
         Optional<Message> bestChance = new BestChance(search).beside(goal.chance(), CurvePoints.regular());
         Suggestions suggestions = new Suggestions(question, pair, measured, catalogue);
+        StructureReasons structures = new StructureReasons(question, models, outlook, runs);
         return new Advice(
                 ratio,
                 forecast,
@@ -91,8 +92,8 @@ final class PlateConsultation implements Consultation {
                 best.chance(),
                 pour,
                 new Reasons(question, forecast, goal, bestChance, outlook.knowledge(), suggestions)
-                        .all(runs, gap, pair.compounds()),
-                notes(best, forecast, pour, noRatio),
+                        .all(runs, gap, pair.compounds(), structures),
+                notes(best, forecast, pour, noRatio, structures),
                 noRatio,
                 instead,
                 goal,
@@ -123,14 +124,27 @@ final class PlateConsultation implements Consultation {
                         model.strength(model.highestPercent()));
     }
 
-    private List<Message> notes(RatioSearch.Found best, Forecast forecast, Pour pour, double noRatio) {
+    private List<Message> notes(
+            RatioSearch.Found best, Forecast forecast, Pour pour, double noRatio, StructureReasons structures) {
         Set<Message> notes = new LinkedHashSet<>(Contradictions.in(
                 runs.own(), question.spots(), outlook.knowledge().model(), question.setting()));
-        notes.addAll(new Notes(question, pair, measured, catalogue).all(outlook, best, forecast, pour, runs, noRatio));
+        notes.addAll(new StructureContradictions(models, outlook.knowledge().model(), question.setting())
+                .in(runs.own(), question));
+        structures.notFitted().ifPresent(notes::add);
+        notes.addAll(new Additives(question, catalogue).notes());
+        notes.addAll(new Notes(question, pair, measured, catalogue, structures.judged())
+                .all(outlook, best, forecast, pour, runs, noRatio));
         notes.addAll(Identities.of(outlook.knowledge()).notes());
         notes.addAll(standIns);
         notes.addAll(runs.notes());
         return List.copyOf(notes);
+    }
+
+    @Override
+    public ScoutingPlan scout(int jars) {
+        Scouting.check(jars);
+        return new Scouting(question, aim)
+                .plan(jars, RatioSearch.of(aim, question.window()).pourable(question.glassware()));
     }
 
     @Override

@@ -1,7 +1,9 @@
 package midplate.advice;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import midplate.chemistry.GroupCounts;
 import midplate.chemistry.Solvent;
 import midplate.chemistry.Sorbent;
 import midplate.inference.Parting;
@@ -22,6 +24,7 @@ import midplate.plate.Setting;
  * @param setting how much plates scatter here
  * @param glassware what the eluent is measured with
  * @param wishes what is wished beyond the window
+ * @param structures what spots are made of, by name, as far as it is known
  */
 public record Question(
         Sorbent sorbent,
@@ -33,14 +36,16 @@ public record Question(
         Window window,
         Setting setting,
         Glassware glassware,
-        Wishes wishes) {
+        Wishes wishes,
+        Map<String, GroupCounts> structures) {
     /** Keeps its own copies. */
     public Question {
         spots = List.copyOf(spots);
         runs = List.copyOf(runs);
+        structures = Map.copyOf(structures);
     }
 
-    /** A question without further wishes. */
+    /** A question without further wishes, about compounds of which nothing is known. */
     public Question(
             Sorbent sorbent,
             Solvent weak,
@@ -51,12 +56,18 @@ public record Question(
             Window window,
             Setting setting,
             Glassware glassware) {
-        this(sorbent, weak, strong, additive, spots, runs, window, setting, glassware, Wishes.NONE);
+        this(sorbent, weak, strong, additive, spots, runs, window, setting, glassware, Wishes.NONE, Map.of());
     }
 
     /** The same question with these wishes. */
     public Question wishing(Wishes wished) {
-        return new Question(sorbent, weak, strong, additive, spots, runs, window, setting, glassware, wished);
+        return new Question(
+                sorbent, weak, strong, additive, spots, runs, window, setting, glassware, wished, structures);
+    }
+
+    /** The same question about compounds of which this is known. */
+    public Question knowing(Map<String, GroupCounts> known) {
+        return new Question(sorbent, weak, strong, additive, spots, runs, window, setting, glassware, wishes, known);
     }
 
     /** The pairs to be kept apart, by the places of their spots. */

@@ -1,8 +1,11 @@
 package midplate.advice;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import midplate.inference.Climb;
+import midplate.inference.Knowledge;
 import midplate.inference.Outlook;
 import midplate.inference.PairModel;
 import midplate.inference.PossibleSamples;
@@ -14,14 +17,23 @@ import midplate.inference.PossibleSamples;
  * chance is within 0.02 of the best, the spots' separation decides: the largest expected smallest resolution between
  * neighbours; one spot alone should come nearest to Rf 0.4. Among the simple ratios to pour, of which few come near the best,
  * it decides within 0.005 only: there 0.02 cost about one hit in a hundred. Where the best chance is itself small, 0.02 would let anything
- * through; then a share must also keep nine tenths of it. Where even the best is below 0.02, the number of spots to expect
- * inside, and of pairs apart, decides.
+ * through; then a share must also keep nine tenths of it.
+ *
+ * <p>Where even the best is below 0.05, that chance decides nothing: it is a tail of how a structure or a reading may be wrong.
+ * Where some ratio lets expect half a spot or more inside, the number of spots to expect inside, and of pairs apart, decides. Where
+ * none does, the spots should come as near to the window as they can: the smallest largest distance between {@code η = a·c + s·G}
+ * of a spot's mean traits [ln units, ln(Rf/(1 − Rf)) between the lines] and the edge of the window; spots that stay low get the
+ * strongest mixture, spots that run high the weakest. Such a share has its own chance, at most 0.05 below the best.
  */
 final class RatioSearch {
     private static final double AS_GOOD = 0.02;
     private static final double AS_GOOD_POURED = 0.005;
     private static final double KEPT = 0.9;
-    private static final double HOPELESS = 0.02;
+    private static final double HOPELESS = 0.05;
+    /** So many spots to expect inside are something to go by [1]. */
+    private static final double SOMETHING = 0.5;
+
+    private static final double ROUNDING = 1e-9;
     /** Where one spot alone should come nearest [1]. */
     private static final double FAVOURITE_RF = 0.4;
 
@@ -39,21 +51,28 @@ final class RatioSearch {
 
     private final Outlook outlook;
     private final Aim aim;
+    private final Window window;
     private final PossibleSamples samples;
     private final List<Double> promising;
 
     /** A share with the chance of what is aimed at. */
     record Found(double percent, double chance) {}
 
-    private RatioSearch(Aim aim) {
+    private RatioSearch(Aim aim, Window window) {
+        this.window = window;
         this.outlook = aim.outlook();
         this.aim = aim;
         this.samples = outlook.possibleSamples();
         this.promising = promising();
     }
 
-    static RatioSearch of(Aim aim) {
-        return new RatioSearch(aim);
+    /**
+     * For an aim.
+     *
+     * @param window where the spots of the aim should read
+     */
+    static RatioSearch of(Aim aim, Window window) {
+        return new RatioSearch(aim, window);
     }
 
     PossibleSamples samples() {
@@ -162,12 +181,15 @@ final class RatioSearch {
             all.add(found);
             most = Math.max(most, found.chance());
         }
-        double least = least(most, asGood);
+        return isHopeless(most) ? hopeless(all) : bestPlaced(all, least(most, asGood));
+    }
+
+    private Found bestPlaced(List<Found> all, double least) {
         Found best = all.get(0);
         double bestWorth = Double.NEGATIVE_INFINITY;
         for (Found found : all) {
             if (found.chance() >= least) {
-                double worth = worth(found.percent(), most);
+                double worth = placing(found.percent());
                 if (worth > bestWorth) {
                     bestWorth = worth;
                     best = found;
@@ -202,11 +224,33 @@ final class RatioSearch {
         return found;
     }
 
-    private double worth(double percent, double most) {
-        return isHopeless(most) ? aim.expected(percent) : placing(percent);
+    /** The share at which most is to be expected; where that is next to nothing, one that brings the spots nearest. */
+    private Found hopeless(List<Found> all) {
+        boolean something = all.stream().anyMatch(found -> aim.inside(found.percent()) >= SOMETHING);
+        double smallest = all.stream()
+                .mapToDouble(found -> distance(found.percent()))
+                .min()
+                .orElseThrow();
+        return all.stream()
+                .filter(found -> something || distance(found.percent()) <= smallest + ROUNDING)
+                .max(Comparator.comparingDouble(found -> aim.expected(found.percent())))
+                .orElseThrow();
     }
 
-    /** Whether a chance is so small that it decides nothing. */
+    /** How far the spot that lies farthest from the window is from its edge at a share [ln units]; 0 where all lie inside. */
+    private double distance(double percent) {
+        Knowledge knowledge = outlook.knowledge();
+        PairModel model = knowledge.model();
+        Climb climb = model.climb(percent);
+        double farthest = 0;
+        for (int spot : aim.spots()) {
+            double eta = climb.eta(knowledge.meanC(spot), knowledge.meanS(spot), 0);
+            farthest = Math.max(farthest, Math.max(model.eta(window.low()) - eta, eta - model.eta(window.high())));
+        }
+        return farthest;
+    }
+
+    /** Whether a best chance is so small that it decides nothing. */
     static boolean isHopeless(double chance) {
         return chance < HOPELESS;
     }

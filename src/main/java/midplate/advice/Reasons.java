@@ -41,11 +41,15 @@ final class Reasons {
     }
 
     /** All reasons, the most important first. */
-    List<Message> all(UsedRuns runs, double smallestGap, int compounds) {
+    List<Message> all(UsedRuns runs, double smallestGap, int compounds, StructureReasons structures) {
         List<Message> reasons = new ArrayList<>();
         Optional<ApartChance> pair = likeliestTogether();
         if (!isAnyRead(runs)) {
-            reasons.add(Message.of("advice.why-no-plate", "compounds", compounds));
+            reasons.add(
+                    structures.isEverySpotJudged()
+                            ? Message.of("advice.why-structure-first")
+                            : Message.of("advice.why-no-plate", "compounds", compounds));
+            reasons.addAll(structures.all(forecast.percentStrong()));
             pair.ifPresent(least -> reasons.add(apart("advice.why-apart", least)));
             bestChance.ifPresent(reasons::add);
             return reasons;
@@ -61,6 +65,7 @@ final class Reasons {
         } else {
             reasons.add(Message.of("advice.why-other-pair"));
         }
+        reasons.addAll(structures.all(forecast.percentStrong()));
         Identities.of(knowledge).why().ifPresent(reasons::add);
         neighbours(smallestGap).ifPresent(reasons::add);
         bestChance.ifPresent(reasons::add);

@@ -38,6 +38,11 @@ final class Suggestions {
     /** What is said where a spot stays low even in the strongest mixture of this pair. */
     Message tooPolar(String spot, double percent) {
         Message strong = question.strong().said();
+        Additives help = new Additives(question, catalogue);
+        boolean strongest = stronger().isEmpty() && !shelf.isTold();
+        if (help.isIon(spot) || strongest && !help.mayHelp(spot)) {
+            return Message.of("advice.too-polar-aqueous", "spot", spot, "strong", strong, "percent", percent);
+        }
         if (!shelf.isTold()) {
             return Message.of(
                     stronger().isEmpty() ? "advice.too-polar-strongest" : "advice.too-polar",
@@ -63,7 +68,7 @@ final class Suggestions {
                     "otherStrong",
                     named(other.get().strong()));
         }
-        Optional<Message> additive = additives();
+        Optional<Message> additive = help.mayHelp(spot) ? additives() : Optional.empty();
         return additive.isPresent()
                 ? Message.of(
                         "advice.too-polar-shelf-additive",

@@ -18,6 +18,8 @@ import org.jspecify.annotations.Nullable;
  *     series says of the first, under {@value #REPEAT}
  * @param neighboursLeftOut contenders trained without the neighbours of what they were asked about, by their names
  * @param plateError contenders on plates that an error of their own moves; see {@link PlateErrorMarks}
+ * @param structures contenders that are told structures; see {@link StructureMarks}
+ * @param scouting rounds of plates before anything was read, by the way they were come by; see {@link ScoutingMarks}
  * @param differences paired differences on the same questions, by figure, under {@code A − B}: the first contender less each
  *     other one, and those named by {@link #toCeiling}, {@link #toUsual} and {@link #withoutNeighbours}
  */
@@ -27,6 +29,8 @@ public record Accuracy(
         Map<String, Map<String, Figure>> ceilings,
         Map<String, Map<String, Figure>> neighboursLeftOut,
         Map<String, Map<String, Figure>> plateError,
+        Map<String, Map<String, Figure>> structures,
+        Map<String, Map<String, Figure>> scouting,
         Map<String, Map<String, Figure>> differences) {
     /** The name of the ceiling that needs no model. */
     static final String REPEAT = "A second series";
@@ -38,6 +42,8 @@ public record Accuracy(
         ceilings = Collections.unmodifiableMap(new LinkedHashMap<>(ceilings));
         neighboursLeftOut = Collections.unmodifiableMap(new LinkedHashMap<>(neighboursLeftOut));
         plateError = Collections.unmodifiableMap(new LinkedHashMap<>(plateError));
+        structures = Collections.unmodifiableMap(new LinkedHashMap<>(structures));
+        scouting = Collections.unmodifiableMap(new LinkedHashMap<>(scouting));
         differences = Collections.unmodifiableMap(new LinkedHashMap<>(differences));
     }
 
@@ -46,7 +52,17 @@ public record Accuracy(
         Map<String, Samples> contenders = results.part(Results.Part.CONTENDERS);
         Map<String, Samples> ceilings = results.part(Results.Part.CEILINGS);
         Map<String, Samples> strangers = results.part(Results.Part.NEIGHBOURS_LEFT_OUT);
+        Map<String, Samples> structures = results.part(Results.Part.STRUCTURES);
         Map<String, Map<String, Figure>> differences = new LinkedHashMap<>();
+        againstTheFirst(structures)
+                .forEach(pair -> differences.put(
+                        less(pair.one, pair.other),
+                        paired(structures.get(pair.one), structures.get(pair.other), bootstrap)));
+        Map<String, Samples> scouting = results.part(Results.Part.SCOUTING);
+        againstTheFirst(scouting)
+                .forEach(pair -> differences.put(
+                        less(pair.other, pair.one),
+                        paired(scouting.get(pair.other), scouting.get(pair.one), bootstrap)));
         againstTheFirst(contenders)
                 .forEach(pair -> differences.put(
                         less(pair.one, pair.other),
@@ -65,6 +81,8 @@ public record Accuracy(
                 figures(ceilings, bootstrap),
                 figures(strangers, bootstrap),
                 figures(results.part(Results.Part.PLATE_ERROR), bootstrap),
+                figures(structures, bootstrap),
+                figures(scouting, bootstrap),
                 differences);
     }
 
@@ -72,7 +90,8 @@ public record Accuracy(
     Accuracy withCeiling(String name, Map<String, Figure> figures) {
         Map<String, Map<String, Figure>> more = new LinkedHashMap<>(ceilings);
         more.put(name, figures);
-        return new Accuracy(setting, contenders, more, neighboursLeftOut, plateError, differences);
+        return new Accuracy(
+                setting, contenders, more, neighboursLeftOut, plateError, structures, scouting, differences);
     }
 
     /** The difference of two contenders. */
@@ -138,6 +157,10 @@ public record Accuracy(
 
     /** What the questions alone sort, and not the answers. */
     private static boolean pairable(String figure) {
-        return !figure.contains("-third") && !figure.contains(".fifth-") && !figure.contains(".tenth-");
+        return !figure.contains("-third")
+                && !figure.contains(".rare.")
+                && !figure.contains(".common.")
+                && !figure.contains(".fifth-")
+                && !figure.contains(".tenth-");
     }
 }

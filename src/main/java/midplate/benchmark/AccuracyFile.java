@@ -31,6 +31,8 @@ public final class AccuracyFile {
         parts.put("ceilings", object(2, accuracy.ceilings(), AccuracyFile::figures));
         parts.put("neighboursLeftOut", object(2, accuracy.neighboursLeftOut(), AccuracyFile::figures));
         parts.put("plateError", object(2, accuracy.plateError(), AccuracyFile::figures));
+        parts.put("structures", object(2, accuracy.structures(), AccuracyFile::figures));
+        parts.put("scouting", object(2, accuracy.scouting(), AccuracyFile::figures));
         parts.put("differences", object(2, accuracy.differences(), AccuracyFile::figures));
         return object(1, parts, part -> part) + "\n";
     }
@@ -49,6 +51,8 @@ public final class AccuracyFile {
                     map(root, "ceilings", AccuracyFile::figures),
                     map(root, "neighboursLeftOut", AccuracyFile::figures),
                     map(root, "plateError", AccuracyFile::figures),
+                    map(root, "structures", AccuracyFile::figures),
+                    map(root, "scouting", AccuracyFile::figures),
                     map(root, "differences", AccuracyFile::figures));
         } catch (JsonProcessingException e) {
             throw new IllegalArgumentException("No results of a benchmark: " + e.getOriginalMessage(), e);

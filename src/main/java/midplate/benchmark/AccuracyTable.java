@@ -49,6 +49,12 @@ final class AccuracyTable {
         if (!accuracy.plateError().isEmpty()) {
             tables.add(PlateErrorTable.of(accuracy));
         }
+        if (!accuracy.structures().isEmpty()) {
+            tables.add(StructureTable.of(accuracy));
+        }
+        if (!accuracy.scouting().isEmpty()) {
+            tables.add(ScoutingTable.of(accuracy));
+        }
         UnlabelledTable.of(accuracy).ifPresent(tables::add);
         return String.join("\n", tables);
     }

@@ -2,7 +2,7 @@ package midplate.benchmark;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.LinkedHashMap;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -13,17 +13,15 @@ import midplate.advice.Advice;
 import midplate.advice.Adviser;
 import midplate.advice.Consultation;
 import midplate.advice.Forecast;
-import midplate.advice.Glassware;
 import midplate.advice.Question;
-import midplate.advice.Window;
+import midplate.advice.Ratio;
+import midplate.advice.ScoutingPlan;
 import midplate.catalogue.SolventCatalogue;
-import midplate.chemistry.Sorbent;
 import midplate.inference.Form;
 import midplate.inference.OpenMeasurements;
 import midplate.inference.PairCalibration;
 import midplate.inference.PairName;
 import midplate.inference.SpotGuess;
-import midplate.plate.Eluent;
 import midplate.plate.Reading;
 import midplate.plate.Run;
 import midplate.plate.Setting;
@@ -33,12 +31,12 @@ import midplate.plate.UnlabelledSpot;
 /** The program itself, asked as a user asks it, in the setting of the automated laboratory unless another one is asked for. */
 final class AdviserContender implements Contender {
     private final String name;
-    private final SolventCatalogue catalogue;
+    private final PlateQuestions questions;
     private final Adviser adviser;
 
     private AdviserContender(String name, SolventCatalogue catalogue, Adviser adviser) {
         this.name = name;
-        this.catalogue = catalogue;
+        this.questions = new PlateQuestions(catalogue);
         this.adviser = adviser;
     }
 
@@ -93,6 +91,27 @@ final class AdviserContender implements Contender {
         return Optional.of(choice(adviser.advise(question(PairName.HEXANE_ETHYL_ACETATE, spots, List.of(), setting))));
     }
 
+    @Override
+    public Optional<Scouted> scout(int spots, Scouted.Way way) {
+        ScoutingPlan plan = adviser.scout(
+                question(PairName.HEXANE_ETHYL_ACETATE, Collections.nCopies(spots, List.of())), way.jars());
+        return switch (way) {
+            case STRAIGHT ->
+                Optional.of(new Scouted(
+                        List.of(plan.straight().ratio().percentStrong()),
+                        plan.straight().round().chance()));
+            case ONE, TWO, THREE ->
+                Optional.of(new Scouted(plan.percentsStrong(), plan.round().chance()));
+            case HABIT ->
+                plan.habit()
+                        .map(habit -> new Scouted(
+                                habit.ratios().stream()
+                                        .map(Ratio::percentStrong)
+                                        .toList(),
+                                habit.round().chance()));
+        };
+    }
+
     private static Choice choice(Advice advice) {
         return new Choice(advice.ratio().percentStrong(), advice.forecast().chance());
     }
@@ -123,21 +142,14 @@ final class AdviserContender implements Contender {
         for (int i = 0; i < seen.size(); i++) {
             spots.add(new UnlabelledSpot(i, Reading.of(seen.get(i))));
         }
-        return new Run(eluent(pair, percent), Map.of(), List.of(new UnlabelledLane(1, Set.of(), spots)), Set.of());
+        return new Run(
+                questions.eluent(pair, percent), Map.of(), List.of(new UnlabelledLane(1, Set.of(), spots)), Set.of());
     }
 
     private static Matched.Which which(SpotGuess.Possibility guess) {
         return new Matched.Which(
-                guess.spots().stream().map(AdviserContender::place).collect(Collectors.toSet()),
+                guess.spots().stream().map(PlateQuestions::place).collect(Collectors.toSet()),
                 Math.min(1, guess.probability()));
-    }
-
-    private static String name(int place) {
-        return Integer.toString(place + 1);
-    }
-
-    private static int place(String name) {
-        return Integer.parseInt(name) - 1;
     }
 
     private Question question(PairName pair, List<List<TrialReading>> spots) {
@@ -149,34 +161,6 @@ final class AdviserContender implements Contender {
     }
 
     private Question question(PairName pair, List<List<TrialReading>> spots, List<Run> further, Setting setting) {
-        List<String> names = new ArrayList<>();
-        Map<TrialPlate, Map<String, Reading>> plates = new LinkedHashMap<>();
-        for (int i = 0; i < spots.size(); i++) {
-            String spot = name(i);
-            names.add(spot);
-            for (TrialReading trial : spots.get(i)) {
-                plates.computeIfAbsent(new TrialPlate(trial.pair(), trial.percent()), key -> new LinkedHashMap<>())
-                        .put(spot, Reading.of(trial.rf()));
-            }
-        }
-        List<Run> runs = new ArrayList<>();
-        plates.forEach((plate, readings) -> runs.add(new Run(eluent(plate.pair(), plate.percent()), readings)));
-        runs.addAll(further);
-        return new Question(
-                Sorbent.SILICA,
-                catalogue.solvent(pair.weak()),
-                catalogue.solvent(pair.strong()),
-                Optional.empty(),
-                names,
-                runs,
-                Window.USUAL,
-                setting,
-                Glassware.AUTOMATED);
+        return questions.of(pair, spots, further, setting);
     }
-
-    private Eluent eluent(PairName pair, double percent) {
-        return Eluent.of(Sorbent.SILICA, catalogue.solvent(pair.weak()), catalogue.solvent(pair.strong()), percent);
-    }
-
-    private record TrialPlate(PairName pair, double percent) {}
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
@@ -12,6 +13,7 @@ import java.util.concurrent.Future;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import midplate.inference.Fold;
+import midplate.inference.GroupCounter;
 import midplate.inference.OpenMeasurements;
 
 /**
@@ -25,7 +27,14 @@ public final class Benchmark {
     private final List<ContenderFactory> factories;
     private final Plan plan;
 
-    private Benchmark(OpenMeasurements measurements, List<ContenderFactory> factories, Plan plan) {
+    private final Optional<StructureContenders> structures;
+
+    private Benchmark(
+            OpenMeasurements measurements,
+            List<ContenderFactory> factories,
+            Optional<StructureContenders> structures,
+            Plan plan) {
+        this.structures = structures;
         this.measurements = measurements;
         this.factories = List.copyOf(factories);
         this.plan = plan;
@@ -39,11 +48,29 @@ public final class Benchmark {
      * @param plan how much is asked
      */
     public static Accuracy run(OpenMeasurements measurements, List<ContenderFactory> factories, Plan plan) {
+        return run(measurements, factories, Optional.empty(), plan);
+    }
+
+    /**
+     * The same, with structures told besides.
+     *
+     * @param counter finds the groups of a structure
+     */
+    public static Accuracy run(
+            OpenMeasurements measurements, List<ContenderFactory> factories, GroupCounter counter, Plan plan) {
+        return run(measurements, factories, Optional.of(new StructureContenders(counter)), plan);
+    }
+
+    private static Accuracy run(
+            OpenMeasurements measurements,
+            List<ContenderFactory> factories,
+            Optional<StructureContenders> structures,
+            Plan plan) {
         long names = factories.stream().map(ContenderFactory::name).distinct().count();
         if (names != factories.size()) {
             throw new IllegalArgumentException("Two contenders have one name; give each its own.");
         }
-        return new Benchmark(measurements, factories, plan).run();
+        return new Benchmark(measurements, factories, structures, plan).run();
     }
 
     private Accuracy run() {
@@ -67,6 +94,11 @@ public final class Benchmark {
                 for (ContenderFactory factory : factories) {
                     running.add(threads.submit(() -> ask(fold, factory)));
                 }
+                structures.ifPresent(contenders -> running.add(threads.submit(() -> {
+                    Results results = new Results();
+                    contenders.ask(fold, results);
+                    return results;
+                })));
             }
             List<Results> done = new ArrayList<>();
             for (Future<Results> fold : running) {
@@ -99,6 +131,9 @@ public final class Benchmark {
         }
         if (further.contains(Further.PLATE_ERROR)) {
             fold.moved().forEach(task -> PlateErrorMarks.mark(task, contender, results));
+        }
+        if (further.contains(Further.SCOUTING)) {
+            fold.scouting().forEach(task -> ScoutingMarks.mark(task, contender, results));
         }
         if (further.contains(Further.NEIGHBOURS_LEFT_OUT)) {
             Contender stranger = new Remembering(factory.trainedOn(fold.trainingWithoutNeighbours()));
@@ -138,6 +173,7 @@ public final class Benchmark {
         setting.put("setsPerFold", plan.setsPerFold());
         setting.put("unlabelledPerFold", plan.unlabelledPerFold());
         setting.put("plateErrorPerFold", plan.plateErrorPerFold());
+        setting.put("scoutingPerFold", plan.scoutingPerFold());
         setting.put("structuresToLearnFrom", listed(folds, FoldQuestions::training));
         setting.put("structuresWithoutNeighbours", listed(folds, FoldQuestions::trainingWithoutNeighbours));
         setting.put("structuresWithTwoCurves", RepeatMarks.structuresWithTwoCurves(measurements));

@@ -4,8 +4,10 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
+import midplate.catalogue.FunctionalGroups;
 import midplate.inference.BadMeasurements;
 import midplate.inference.OpenMeasurements;
+import midplate.wire.MeasuredStructures;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -58,7 +60,11 @@ public final class BenchmarkCommand implements Callable<Integer> {
             OpenMeasurements measurements = OpenMeasurements.read(folder);
             Plan full = Plan.FULL;
             Plan plan = new Plan(full.folds(), sets, full.resamples(), full.seed(), full.threads());
-            String json = AccuracyFile.write(Benchmark.run(measurements, Contenders.all(), plan));
+            String json = AccuracyFile.write(Benchmark.run(
+                    measurements,
+                    Contenders.all(),
+                    MeasuredStructures.of(measurements, FunctionalGroups.builtIn()),
+                    plan));
             // tables and charts are made from what the file says, so that they never differ
             Accuracy told = AccuracyFile.read(json);
             String table = AccuracyTable.of(told);

@@ -47,6 +47,16 @@ public interface Contender {
     }
 
     /**
+     * Which plates to run at once before anything was read; nothing from a model that plans no rounds.
+     *
+     * @param spots how many compounds the sample has
+     * @param way how the plates are to be come by
+     */
+    default Optional<Scouted> scout(int spots, Scouted.Way way) {
+        return Optional.empty();
+    }
+
+    /**
      * Which compound is which on a second plate without labels, and what comes next; nothing from a model that knows no
      * unlabelled spots, as the published laws.
      *

@@ -9,5 +9,7 @@ public enum Further {
     /** The same questions after a training without the nearest neighbours of the structures asked about; see {@link Neighbours}. */
     NEIGHBOURS_LEFT_OUT,
     /** Plates that a fresh error moves as a whole; see {@link PlateErrorTask}. */
-    PLATE_ERROR
+    PLATE_ERROR,
+    /** Rounds of plates before anything was read; see {@link ScoutingTask}. */
+    SCOUTING
 }

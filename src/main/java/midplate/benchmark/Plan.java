@@ -34,6 +34,11 @@ public record Plan(int folds, int setsPerFold, int resamples, long seed, int thr
         return 3 * setsPerFold / SETS_FOR_THREE_MOVED;
     }
 
+    /** Samples drawn in each fold for rounds of plates. */
+    public int scoutingPerFold() {
+        return 3 * setsPerFold / SETS_FOR_THREE_MOVED;
+    }
+
     private static void require(String name, int came, int low, int high) {
         if (came < low || came > high) {
             throw new IllegalArgumentException(

@@ -27,19 +27,32 @@ final class PlateMarks {
 
     /** Asks a contender and marks its answer. */
     void mark(PlateTask task, Contender contender) {
-        Choice choice = contender.choose(told == Told.TRIALS ? task.trials() : task.allReadings());
+        mark("plates", task, tags(task), contender.choose(told == Told.TRIALS ? task.trials() : task.allReadings()));
+    }
+
+    /** Marks what was advised after the trial plate. */
+    void mark(PlateTask task, Choice choice) {
+        mark("plates", task, tags(task), choice);
+    }
+
+    /** Marks what was advised before any plate, as {@code first} in place of {@code plates}. */
+    void markFirst(PlateTask task, Choice choice) {
+        mark("first", task, counts(task), choice);
+    }
+
+    private void mark(String kind, PlateTask task, List<String> tags, Choice choice) {
         List<Series> members = task.members();
         double hit = task.hitAt(choice.percent()) ? 1 : 0;
         double chance = choice.chance();
-        samples.add("plates.all.said", members, chance);
-        samples.add("plates.all.said-less-came", members, chance - hit);
-        samples.add("plates.all.squared-slip", members, (chance - hit) * (chance - hit));
-        said("plates.all.fifth-" + part(chance, FIFTHS), members, chance, hit);
-        said("plates.all.tenth-" + part(chance, TENTHS), members, chance, hit);
-        for (String tag : tags(task)) {
-            samples.add("plates.all" + tag + ".hit", members, hit);
+        samples.add(kind + ".all.said", members, chance);
+        samples.add(kind + ".all.said-less-came", members, chance - hit);
+        samples.add(kind + ".all.squared-slip", members, (chance - hit) * (chance - hit));
+        said(kind + ".all.fifth-" + part(chance, FIFTHS), members, chance, hit);
+        said(kind + ".all.tenth-" + part(chance, TENTHS), members, chance, hit);
+        for (String tag : tags) {
+            samples.add(kind + ".all" + tag + ".hit", members, hit);
             if (task.possible()) {
-                samples.add("plates.possible" + tag + ".hit", members, hit);
+                samples.add(kind + ".possible" + tag + ".hit", members, hit);
             }
         }
     }
@@ -53,9 +66,12 @@ final class PlateMarks {
         samples.add(figure + ".came", members, hit);
     }
 
+    private static List<String> counts(PlateTask task) {
+        return List.of("", "." + COUNTS[task.spots().size()]);
+    }
+
     private static List<String> tags(PlateTask task) {
-        List<String> tags =
-                new ArrayList<>(List.of("", "." + COUNTS[task.spots().size()]));
+        List<String> tags = new ArrayList<>(counts(task));
         if (task.failedTrial()) {
             tags.add(".failed-trial");
         }

@@ -34,6 +34,22 @@ record PlateTask(List<TrueCurve> spots, double percent) {
                 .toList();
     }
 
+    /** What is told where structures are known: each spot's Rf on the trial plate beside its structure, sorted by Rf. */
+    List<ToldSpot> structuresAndTrials() {
+        return spots.stream()
+                .map(spot -> new ToldSpot(spot.series().smiles(), List.of(reading(spot.rf(percent)))))
+                .sorted()
+                .toList();
+    }
+
+    /** The structures alone, sorted. */
+    List<ToldSpot> structures() {
+        return spots.stream()
+                .map(spot -> new ToldSpot(spot.series().smiles(), List.of()))
+                .sorted()
+                .toList();
+    }
+
     /** All that was measured of each compound, as measured. */
     List<List<TrialReading>> allReadings() {
         return spots.stream().map(TrueCurve::readings).toList();

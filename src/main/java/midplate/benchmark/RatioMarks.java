@@ -86,7 +86,8 @@ final class RatioMarks {
         samples.add(bin + ".half-width", member, (guess.high() - guess.low()) / 2);
     }
 
-    private void mark(String kind, Series series, Guess guess, double truth) {
+    /** Marks one guess under the name of a kind of question. */
+    void mark(String kind, Series series, Guess guess, double truth) {
         List<Series> member = List.of(series);
         double below = Math.max(0, guess.low() - truth);
         double above = Math.max(0, truth - guess.high());

@@ -36,6 +36,20 @@ final class RatioTasks {
         return List.copyOf(all.tasks);
     }
 
+    /** Every reading of each compound in hexane/ethyl acetate and in dichloromethane/methanol, with no trial. */
+    static List<RatioTask> wholes(OpenMeasurements measurements) {
+        RatioTasks all = new RatioTasks();
+        all.wholes(RatioKind.ONE_TRIAL, measurements.table(PairName.HEXANE_ETHYL_ACETATE));
+        all.wholes(RatioKind.METHANOL_ONE_TRIAL, measurements.table(PairName.DICHLOROMETHANE_METHANOL));
+        return List.copyOf(all.tasks);
+    }
+
+    private void wholes(RatioKind kind, ReadingTable table) {
+        for (int row = 0; row < table.series().size(); row++) {
+            ask(kind, table, row, List.of(), table, row);
+        }
+    }
+
     private void oneTrial(RatioKind kind, ReadingTable table, int row) {
         double[] percents = table.percents();
         for (int column = 0; column < percents.length; column++) {

@@ -13,6 +13,7 @@ final class Remembering implements Contender {
     private final Contender asked;
     private final Map<Question, List<Guess>> guesses = new HashMap<>();
     private final Map<List<List<TrialReading>>, Choice> choices = new HashMap<>();
+    private final Map<Round, Optional<Scouted>> rounds = new HashMap<>();
 
     Remembering(Contender asked) {
         this.asked = asked;
@@ -46,11 +47,18 @@ final class Remembering implements Contender {
         return asked.choose(spots, setting);
     }
 
+    @Override
+    public Optional<Scouted> scout(int spots, Scouted.Way way) {
+        return rounds.computeIfAbsent(new Round(spots, way), round -> asked.scout(spots, way));
+    }
+
     /** Two plates of one sample hardly ever come again: not remembered. */
     @Override
     public Optional<Matched> match(HalfLabelled plates, double[] percents) {
         return asked.match(plates, percents);
     }
+
+    private record Round(int spots, Scouted.Way way) {}
 
     private record Question(PairName pair, List<TrialReading> trials, List<Double> percents) {}
 }

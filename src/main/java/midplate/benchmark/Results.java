@@ -12,7 +12,9 @@ final class Results {
         CONTENDERS,
         CEILINGS,
         NEIGHBOURS_LEFT_OUT,
-        PLATE_ERROR
+        PLATE_ERROR,
+        STRUCTURES,
+        SCOUTING
     }
 
     private final Map<Part, Map<String, Samples>> parts = new EnumMap<>(Part.class);

@@ -90,9 +90,14 @@ final class CurveJson {
     }
 
     int count(String field) {
+        return whole(field, 1);
+    }
+
+    /** A whole number, so many or more. */
+    int whole(String field, int least) {
         JsonNode child = child(field);
-        if (!child.isInt() || child.intValue() < 1) {
-            throw fault(field, child, "a whole number of 1 or more");
+        if (!child.isInt() || child.intValue() < least) {
+            throw fault(field, child, "a whole number of " + least + " or more");
         }
         return child.intValue();
     }

@@ -12,8 +12,9 @@ import midplate.chemistry.Sorbent;
  *
  * @param pairs the pairs, in the order of the index
  * @param links what readings in one pair say about another
+ * @param structures what the structure of a compound says in a pair, for the pairs for which that was fitted
  */
-public record MeasuredPairs(List<MeasuredPair> pairs, List<PairLink> links) {
+public record MeasuredPairs(List<MeasuredPair> pairs, List<PairLink> links, List<GroupEffects> structures) {
     private static final double FAR = 50;
     private static final int FEWEST_SHARES = 2;
     private static final int COVARIANCES = 6;
@@ -26,6 +27,12 @@ public record MeasuredPairs(List<MeasuredPair> pairs, List<PairLink> links) {
     public MeasuredPairs {
         pairs = List.copyOf(pairs);
         links = List.copyOf(links);
+        structures = List.copyOf(structures);
+    }
+
+    /** Pairs in which structures say nothing. */
+    public MeasuredPairs(List<MeasuredPair> pairs, List<PairLink> links) {
+        this(pairs, links, List.of());
     }
 
     /** The curves packed with the program. */
@@ -66,7 +73,7 @@ public record MeasuredPairs(List<MeasuredPair> pairs, List<PairLink> links) {
                     link.number("lowest", -FAR, FAR),
                     link.number("highest", -FAR, FAR)));
         }
-        return new MeasuredPairs(pairs, links);
+        return new MeasuredPairs(pairs, links, GroupEffectsReader.read(folder, prefix, index, ids));
     }
 
     private static String oneOf(CurveJson json, String field, List<String> allowed) {

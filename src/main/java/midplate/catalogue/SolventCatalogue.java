@@ -33,6 +33,7 @@ public final class SolventCatalogue {
     private final Map<String, StandIn> standIns;
     private final Map<String, List<Caution>> cautions;
     private final List<Gap> gaps;
+    private final List<Streaker> streakers;
 
     private SolventCatalogue(DataFolder folder) {
         sources = SourceReader.read(folder);
@@ -46,6 +47,7 @@ public final class SolventCatalogue {
         standIns = pairs.standIns();
         cautions = NoteReader.cautions(folder, solvents, sources);
         gaps = NoteReader.gaps(folder, solvents, values);
+        streakers = StreakerReader.read(folder, solvents, sources);
     }
 
     /** The catalogue packed with the program. */
@@ -206,6 +208,11 @@ public final class SolventCatalogue {
 
     private Map<String, String> wordings(Language language) {
         return hazardTexts.getOrDefault(language, Map.of());
+    }
+
+    /** The functional groups whose compounds tend to streak on silica, in the order of the file. */
+    public List<Streaker> streakers() {
+        return streakers;
     }
 
     /** The cautions of this solvent beyond its hazard statements. */

@@ -21,6 +21,16 @@ public final class BadMeasurements extends RuntimeException {
                 Locale.ROOT, "%s, row %s, column %s: \"%s\". Allowed: %s. %s", file, row, column, cell, allowed, todo));
     }
 
+    /**
+     * A structure that cannot be read.
+     *
+     * @param smiles what stands there
+     * @param why what is wrong with it
+     */
+    public static BadMeasurements structure(String smiles, String why) {
+        return new BadMeasurements(MeasurementReader.FILE, "-", "smiles", smiles, "a structure that can be read", why);
+    }
+
     /** The same with what led to it. */
     BadMeasurements because(Exception cause) {
         initCause(cause);

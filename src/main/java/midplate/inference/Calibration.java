@@ -141,13 +141,13 @@ final class Calibration {
                 ? LineSpread.freed(fine, spread, tables, rf)
                 : CompoundSpread.freed(fine, spread, tables, rf);
         double[] prior = TraitPrior.normalized(new Bells(fine).summed(traits.bells()));
-        double[] meanC = new double[rf.length];
+        List<PairFit.Estimate> compounds = new ArrayList<>();
         double deviation = 0;
         int readings = 0;
         double[] information = new double[percents.length];
         for (int i = 0; i < rf.length; i++) {
             Weights weights = Weights.of(prior, tables, rf[i], NEGLIGIBLE);
-            meanC[i] = weights.mean(fine::c);
+            compounds.add(PairFit.Estimate.of(fine, weights));
             for (int j = 0; j < percents.length; j++) {
                 if (!Double.isNaN(rf[i][j])) {
                     int share = j;
@@ -169,7 +169,7 @@ final class Calibration {
                 shape,
                 atLines,
                 traits,
-                meanC,
+                compounds,
                 readings,
                 deviation / readings,
                 logLikelihood);

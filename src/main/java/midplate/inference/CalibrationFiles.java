@@ -12,6 +12,7 @@ import java.math.MathContext;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import midplate.catalogue.GroupEffects;
 import midplate.catalogue.MeasuredPair;
 import midplate.catalogue.MeasuredPairs;
 import midplate.catalogue.PairLink;
@@ -33,9 +34,14 @@ public final class CalibrationFiles {
         fitted.pairs().forEach(pair -> pairs.add(pair.id()));
         ArrayNode links = index.putArray("links");
         fitted.links().forEach(link -> links.add(link(link)));
+        ArrayNode structures = index.putArray("structures");
+        fitted.structures().forEach(effects -> structures.add(effects.pair()));
         write(index, folder.resolve("index.json"));
         for (MeasuredPair pair : fitted.pairs()) {
             write(pair(pair), folder.resolve(pair.id() + ".json"));
+        }
+        for (GroupEffects effects : fitted.structures()) {
+            write(effects(effects), folder.resolve(GroupEffects.file(effects.pair())));
         }
     }
 
@@ -98,6 +104,36 @@ public final class CalibrationFiles {
                             bell.covarianceST(),
                             bell.varianceT()));
         }
+        return node;
+    }
+
+    private static ObjectNode effects(GroupEffects fitted) {
+        ObjectNode node = MAPPER.createObjectNode();
+        node.put("pair", fitted.pair());
+        node.put("compounds", fitted.compounds());
+        node.put("scale", rounded(fitted.scale()));
+        node.put("residualC", rounded(fitted.residualC()));
+        node.put("residualS", rounded(fitted.residualS()));
+        node.put("classC", rounded(fitted.classC()));
+        node.put("classS", rounded(fitted.classS()));
+        ArrayNode effects = node.putArray("effects");
+        for (GroupEffects.Effect effect : fitted.effects()) {
+            effects.addObject()
+                    .put("part", effect.part())
+                    .put("c", rounded(effect.c()))
+                    .put("s", rounded(effect.s()))
+                    .put("compounds", effect.compounds())
+                    .put("most", rounded(effect.most()));
+        }
+        ArrayNode typical = node.putArray("typical");
+        for (GroupEffects.Typical each : fitted.typical()) {
+            typical.addObject()
+                    .put("part", each.part())
+                    .put("mean", rounded(each.mean()))
+                    .put("variance", rounded(each.variance()));
+        }
+        numbers(node.putArray("covarianceC"), fitted.covarianceC());
+        numbers(node.putArray("covarianceS"), fitted.covarianceS());
         return node;
     }
 

@@ -10,7 +10,7 @@ package midplate.inference;
  */
 public record Climb(double hold, double strength, double early) {
     /** η [1] of a spot with these traits. */
-    double eta(double c, double s, double t) {
+    public double eta(double c, double s, double t) {
         return hold * c + s * strength + t * early;
     }
 }

@@ -78,6 +78,11 @@ public final class Noise {
         return leftAtLines + (1 - leftAtLines) * 4 * rf * (1 - rf);
     }
 
+    /** A spot read no farther than this from a line sits on it [1]. */
+    double atLines() {
+        return atLines;
+    }
+
     /** A number at a line as the bound that it is; any other reading as it came. */
     Reading bound(Reading reading) {
         if (atLines > 0 && reading.limit() == Limit.NONE) {

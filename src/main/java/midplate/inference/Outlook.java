@@ -290,6 +290,17 @@ public final class Outlook {
                 Math.min(1, above));
     }
 
+    /**
+     * Rehearses rounds of plates, to tell what they are worth.
+     *
+     * @param parting the pairs that must come apart
+     * @param next shares that the plate after the round may have [% v/v], at least one
+     * @param draws what is drawn
+     */
+    public PreposteriorAnalysis preposterior(Parting parting, List<Double> next, PreposteriorAnalysis.Draws draws) {
+        return new PreposteriorAnalysis(knowledge, window, parting, next, draws);
+    }
+
     /** Possible samples, drawn evenly: for questions that no sum over single spots answers. */
     public PossibleSamples possibleSamples() {
         return PossibleSamples.of(knowledge);

@@ -9,6 +9,8 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import midplate.catalogue.FunctionalGroups;
+import midplate.catalogue.GroupEffects;
 import midplate.catalogue.MeasuredPair;
 import midplate.catalogue.MeasuredPairs;
 import midplate.catalogue.PairLink;
@@ -37,12 +39,25 @@ public final class PairCalibration {
     private final SolventCatalogue catalogue;
     private final String command;
     private final Form form;
+    private final Optional<GroupCalibration> groups;
 
-    private PairCalibration(OpenMeasurements measurements, SolventCatalogue catalogue, String command, Form form) {
+    private PairCalibration(
+            OpenMeasurements measurements,
+            SolventCatalogue catalogue,
+            String command,
+            Form form,
+            Optional<GroupCalibration> groups) {
         this.form = form;
+        this.groups = groups;
         this.measurements = measurements;
         this.catalogue = catalogue;
         this.command = command;
+    }
+
+    /** Fits everything but what structures say. */
+    public static MeasuredPairs fit(
+            OpenMeasurements measurements, SolventCatalogue catalogue, String command, Form form) {
+        return new PairCalibration(measurements, catalogue, command, form, Optional.empty()).run();
     }
 
     /**
@@ -52,14 +67,25 @@ public final class PairCalibration {
      * @param catalogue for the solvents
      * @param command how this was asked for, to stand in the files
      * @param form how much compounds may differ
+     * @param groups the functional groups
+     * @param counter finds them in a structure
+     * @param effects what is thought of their effects to begin with
      */
     public static MeasuredPairs fit(
-            OpenMeasurements measurements, SolventCatalogue catalogue, String command, Form form) {
-        return new PairCalibration(measurements, catalogue, command, form).run();
+            OpenMeasurements measurements,
+            SolventCatalogue catalogue,
+            String command,
+            Form form,
+            FunctionalGroups groups,
+            GroupCounter counter,
+            GroupForm effects) {
+        Optional<GroupCalibration> calibration = Optional.of(new GroupCalibration(groups, counter, effects));
+        return new PairCalibration(measurements, catalogue, command, form, calibration).run();
     }
 
     private MeasuredPairs run() {
         List<MeasuredPair> pairs = new ArrayList<>();
+        List<GroupEffects> structures = new ArrayList<>();
         Map<String, Map<Series, Double>> traits = new LinkedHashMap<>();
         for (PairName name : PairName.values()) {
             ReadingTable table = measurements.table(name);
@@ -79,11 +105,12 @@ public final class PairCalibration {
             pairs.add(pair);
             Map<Series, Double> c = new HashMap<>();
             for (int i = 0; i < series.size(); i++) {
-                c.put(series.get(i), fit.meanC()[i]);
+                c.put(series.get(i), fit.compounds().get(i).c());
             }
             traits.put(pair.id(), c);
+            groups.flatMap(each -> each.fit(pair.id(), series, fit.compounds())).ifPresent(structures::add);
         }
-        return new MeasuredPairs(pairs, links(traits));
+        return new MeasuredPairs(pairs, links(traits), structures);
     }
 
     private MeasuredPair pair(PairName name, PairFit fit, int series) {

@@ -13,7 +13,7 @@ import midplate.catalogue.MeasuredPair;
  * @param shape how readings and their noise behave near the two lines
  * @param atLines a spot read no farther than this from a line sits on it [1]; 0 where every reading is a number
  * @param traits how the traits of compounds are spread
- * @param meanC mean of c of each compound, given all its readings [ln units]
+ * @param compounds what its readings leave of the traits of each compound
  * @param readings number of readings
  * @param residual mean absolute deviation of the readings from the fitted curves [1 in Rf]
  * @param logLikelihood of all readings [ln units], for the normal spread of traits, to watch the rounds converge
@@ -26,7 +26,27 @@ record PairFit(
         PlateShape shape,
         double atLines,
         MeasuredPair.Traits traits,
-        double[] meanC,
+        List<Estimate> compounds,
         int readings,
         double residual,
-        List<Double> logLikelihood) {}
+        List<Double> logLikelihood) {
+    /**
+     * Traits of a compound, given all its readings.
+     *
+     * @param c mean of c [ln units]
+     * @param s mean of s [1]
+     * @param varianceC [ln units²]
+     * @param varianceS [1]
+     */
+    record Estimate(double c, double s, double varianceC, double varianceS) {
+        static Estimate of(TraitGrid grid, Weights weights) {
+            double c = weights.mean(grid::c);
+            double s = weights.mean(grid::s);
+            return new Estimate(
+                    c,
+                    s,
+                    weights.mean(node -> (grid.c(node) - c) * (grid.c(node) - c)),
+                    weights.mean(node -> (grid.s(node) - s) * (grid.s(node) - s)));
+        }
+    }
+}

@@ -128,6 +128,11 @@ public final class PairModel {
         return rf < 1 ? RetentionFactor.logit(stretch.logistic(rf)) : Double.POSITIVE_INFINITY;
     }
 
+    /** The Rf [1] that a spot of some η [1] shows, held between the lines. */
+    public double rf(double eta) {
+        return rf[LogitScale.mark(eta)];
+    }
+
     /** Rf at each mark of η [1]; not to be changed. */
     double[] rf() {
         return rf;

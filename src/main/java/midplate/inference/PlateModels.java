@@ -1,15 +1,18 @@
 package midplate.inference;
 
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import midplate.catalogue.FunctionalGroups;
+import midplate.catalogue.GroupEffects;
 import midplate.catalogue.MeasuredPair;
+import midplate.catalogue.MeasuredPairs;
 import midplate.catalogue.PairLink;
+import midplate.chemistry.GroupCounts;
 import midplate.plate.Reading;
 import midplate.plate.Setting;
 
@@ -22,6 +25,8 @@ public final class PlateModels {
 
     private final Map<String, PairModel> models;
     private final List<LinkedPair> links;
+    private final Map<String, StructureModel> structures;
+    private final KeptLatest<Known, TraitPrior> known = new KeptLatest<>(MOST_CLOUDS);
     private final KeptWindows windows = new KeptWindows();
     private final KeptLatest<Spot, TraitCloud> clouds = new KeptLatest<>(MOST_CLOUDS);
     private final KeptLatest<ReadElsewhere, Elsewhere> priors = new KeptLatest<>(MOST_PRIORS);
@@ -30,7 +35,10 @@ public final class PlateModels {
     private record Spot(String pair, PlateScatter scatter, List<Trial> trials, TraitPrior prior) {}
 
     /** All that decides what readings in one pair say about another. */
-    private record ReadElsewhere(LinkedPair link, PlateScatter scatter, List<Trial> trials) {}
+    private record ReadElsewhere(LinkedPair link, PlateScatter scatter, List<Trial> trials, TraitPrior prior) {}
+
+    /** A compound in a pair. */
+    private record Known(String pair, GroupCounts counts) {}
 
     private record Elsewhere(TraitPrior prior, double varianceC) {
         static Elsewhere of(TraitPrior prior) {
@@ -38,13 +46,21 @@ public final class PlateModels {
         }
     }
 
-    private PlateModels(Map<String, PairModel> models, List<LinkedPair> links) {
+    private PlateModels(Map<String, PairModel> models, List<LinkedPair> links, Map<String, StructureModel> structures) {
         this.models = models;
         this.links = links;
+        this.structures = structures;
     }
 
-    /** The models of measured pairs and the links between them. */
+    /** The models of measured pairs and the links between them, in which structures say nothing. */
     public static PlateModels of(List<MeasuredPair> pairs, List<PairLink> links) {
+        return of(new MeasuredPairs(pairs, links), new FunctionalGroups(List.of()));
+    }
+
+    /** The models of measured pairs, the links between them, and what structures say in them. */
+    public static PlateModels of(MeasuredPairs measured, FunctionalGroups groups) {
+        List<MeasuredPair> pairs = measured.pairs();
+        List<PairLink> links = measured.links();
         Map<String, PairModel> models = new LinkedHashMap<>();
         for (MeasuredPair pair : pairs) {
             models.put(pair.id(), PairModel.of(pair));
@@ -56,7 +72,14 @@ public final class PlateModels {
                 linked.add(new LinkedPair(link, to.prior()));
             }
         }
-        return new PlateModels(models, linked);
+        Map<String, StructureModel> structures = new LinkedHashMap<>();
+        for (GroupEffects effects : measured.structures()) {
+            PairModel model = models.get(effects.pair());
+            if (model != null) {
+                structures.put(effects.pair(), new StructureModel(groups, effects, model.prior()));
+            }
+        }
+        return new PlateModels(models, linked, structures);
     }
 
     /** The model of that id; empty when the pair was not measured. */
@@ -95,6 +118,16 @@ public final class PlateModels {
      * @param runs all plates, in any order
      */
     public Knowledge learn(String pair, Setting setting, List<String> spots, List<PlateRun> runs) {
+        return learn(pair, setting, spots, runs, Map.of());
+    }
+
+    /**
+     * The same where structures are known.
+     *
+     * @param compounds what spots are made of, by name, as far as it is known
+     */
+    public Knowledge learn(
+            String pair, Setting setting, List<String> spots, List<PlateRun> runs, Map<String, GroupCounts> compounds) {
         PairModel model = model(pair);
         PlateScatter scatter = PlateScatter.of(setting);
         List<PlateRun> own = of(pair, runs);
@@ -103,10 +136,10 @@ public final class PlateModels {
         }
         List<List<Trial>> trials = new ArrayList<>();
         List<TraitPrior> priors = new ArrayList<>();
-        Map<String, Knowledge> matched = matchedElsewhere(pair, scatter, spots, runs);
+        Map<String, Knowledge> matched = matchedElsewhere(pair, scatter, spots, runs, compounds);
         for (int i = 0; i < spots.size(); i++) {
             trials.add(trials(spots.get(i), own));
-            TraitPrior prior = prior(pair, scatter, spots.get(i), runs);
+            TraitPrior prior = prior(pair, scatter, spots.get(i), runs, compounds);
             priors.add(matched.isEmpty() ? prior : narrowest(prior, pair, matched, i));
         }
         if (anyUnlabelled(own)) {
@@ -170,7 +203,11 @@ public final class PlateModels {
 
     /** What the other pairs say in which some spots were seen without a label, each by itself. */
     private Map<String, Knowledge> matchedElsewhere(
-            String pair, PlateScatter scatter, List<String> spots, List<PlateRun> runs) {
+            String pair,
+            PlateScatter scatter,
+            List<String> spots,
+            List<PlateRun> runs,
+            Map<String, GroupCounts> compounds) {
         Map<String, Knowledge> matched = new LinkedHashMap<>();
         for (LinkedPair link : links) {
             List<PlateRun> there = of(link.from(), runs);
@@ -185,7 +222,9 @@ public final class PlateModels {
                                 spots,
                                 sorted,
                                 spots.stream().map(spot -> trials(spot, sorted)).toList(),
-                                Collections.nCopies(spots.size(), from.prior())));
+                                spots.stream()
+                                        .map(spot -> unread(from, spot, compounds))
+                                        .toList()));
             }
         }
         return matched;
@@ -203,22 +242,43 @@ public final class PlateModels {
         return narrowest;
     }
 
-    private TraitPrior prior(String pair, PlateScatter scatter, String spot, List<PlateRun> runs) {
+    private TraitPrior prior(
+            String pair, PlateScatter scatter, String spot, List<PlateRun> runs, Map<String, GroupCounts> compounds) {
+        TraitPrior unread = unread(model(pair), spot, compounds);
         Elsewhere narrowest = null;
         for (LinkedPair link : links) {
             List<Trial> trials = link.leadsTo(pair) ? trials(spot, of(link.from(), runs)) : List.of();
             if (!trials.isEmpty()) {
-                Elsewhere there = elsewhere(link, scatter.unshared(), trials);
+                TraitPrior before = unread(model(link.from()), spot, compounds);
+                Elsewhere there = elsewhere(link, scatter.unshared(), trials, before);
                 narrowest = narrowest == null || there.varianceC() < narrowest.varianceC() ? there : narrowest;
             }
         }
-        return narrowest == null ? model(pair).prior() : narrowest.prior();
+        if (narrowest == null) {
+            return unread;
+        }
+        boolean foretold = compounds.containsKey(spot) && structures.containsKey(pair);
+        return foretold && unread.varianceC() <= narrowest.varianceC() ? unread : narrowest.prior();
     }
 
-    private Elsewhere elsewhere(LinkedPair link, PlateScatter scatter, List<Trial> trials) {
-        return priors.get(new ReadElsewhere(link, scatter, onAnyPlate(trials)), () -> {
+    /** What is thought of a spot before it was read: what its structure says, if that is known, or what compounds are like. */
+    private TraitPrior unread(PairModel model, String spot, Map<String, GroupCounts> compounds) {
+        GroupCounts counts = compounds.get(spot);
+        StructureModel structure = structures.get(model.id());
+        return counts == null || structure == null
+                ? model.prior()
+                : known.get(new Known(model.id(), counts), () -> structure.prior(counts));
+    }
+
+    /** What a structure foretells in a pair; empty where that was not fitted. */
+    public Optional<StructureForecast> forecast(String pair, GroupCounts counts) {
+        return Optional.ofNullable(structures.get(pair)).map(structure -> structure.forecast(counts));
+    }
+
+    private Elsewhere elsewhere(LinkedPair link, PlateScatter scatter, List<Trial> trials, TraitPrior before) {
+        return priors.get(new ReadElsewhere(link, scatter, onAnyPlate(trials), before), () -> {
             PairModel from = model(link.from());
-            return Elsewhere.of(link.prior(cloud(from, scatter, trials, from.prior())));
+            return Elsewhere.of(link.prior(cloud(from, scatter, trials, before)));
         });
     }
 

@@ -18,10 +18,12 @@ public final class PossibleSamples {
 
     private final double[] s;
     private final double[] t;
+    private final int count;
     private final int spots;
     private final PairModel model;
 
     private PossibleSamples(PairModel model, int spots, double[] c, double[] s, double[] t) {
+        this.count = c.length / spots;
         this.spots = spots;
         this.model = model;
         this.c = c;
@@ -30,21 +32,30 @@ public final class PossibleSamples {
     }
 
     static PossibleSamples of(Knowledge knowledge) {
+        return of(knowledge, COUNT, 0);
+    }
+
+    /**
+     * So many samples.
+     *
+     * @param start how many of the sequence are left out first, so that other samples come
+     */
+    static PossibleSamples of(Knowledge knowledge, int count, int start) {
         int spots = knowledge.spots();
-        double[] c = new double[COUNT * spots];
-        double[] s = new double[COUNT * spots];
-        double[] t = new double[COUNT * spots];
+        double[] c = new double[count * spots];
+        double[] s = new double[count * spots];
+        double[] t = new double[count * spots];
         List<Knowledge.Scenario> scenarios = knowledge.scenarios();
         double[] irrational = irrational(knowledge);
         int at = 0;
         double reached = scenarios.get(0).weight();
-        for (int k = 0; k < COUNT; k++) {
-            while ((k + 0.5) / COUNT > reached && at < scenarios.size() - 1) {
+        for (int k = 0; k < count; k++) {
+            while ((k + 0.5) / count > reached && at < scenarios.size() - 1) {
                 reached += scenarios.get(++at).weight();
             }
             for (int spot = 0; spot < spots; spot++) {
                 TraitCloud cloud = scenarios.get(at).spots().get(spot);
-                double place = (k + 1) * irrational[spot];
+                double place = (start + k + 1.0) * irrational[spot];
                 int point = cloud.pointAt(place - Math.floor(place));
                 c[k * spots + spot] = cloud.c(point);
                 s[k * spots + spot] = cloud.s(point);
@@ -52,6 +63,12 @@ public final class PossibleSamples {
             }
         }
         return new PossibleSamples(knowledge.model(), spots, c, s, t);
+    }
+
+    /** η [1] of a spot of a sample in an eluent. */
+    double eta(int sample, int spot, Climb climb) {
+        int i = sample * spots + spot;
+        return climb.eta(c[i], s[i], t[i]);
     }
 
     /** A square root of a prime for each spot; the spots take them by how weakly they are held, whatever their order. */
@@ -86,7 +103,7 @@ public final class PossibleSamples {
         double low = model.eta(lowRf);
         double high = model.eta(highRf);
         int without = 0;
-        for (int k = 0; k < COUNT; k++) {
+        for (int k = 0; k < count; k++) {
             double from = weakest;
             double to = strongest;
             for (int i = k * spots; i < (k + 1) * spots; i++) {
@@ -97,7 +114,7 @@ public final class PossibleSamples {
                 without++;
             }
         }
-        return (double) without / COUNT;
+        return (double) without / count;
     }
 
     /**
@@ -132,7 +149,7 @@ public final class PossibleSamples {
         }
         double[] eta = new double[spots];
         double sum = 0;
-        for (int k = 0; k < COUNT; k++) {
+        for (int k = 0; k < count; k++) {
             sort(k, climb, eta);
             double smallest = Double.POSITIVE_INFINITY;
             for (int i = 1; i < spots; i++) {
@@ -140,7 +157,7 @@ public final class PossibleSamples {
             }
             sum += smallest;
         }
-        return sum / COUNT;
+        return sum / count;
     }
 
     /** The η of a sample's spots in an eluent, rising; spots are few, so each is put into its place. */

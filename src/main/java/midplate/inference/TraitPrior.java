@@ -39,6 +39,26 @@ final class TraitPrior {
         return new TraitPrior(grid, normalized(given.columnWeights().clone()), given);
     }
 
+    /** A weight for each column, of any sum; t is spread in it as given. */
+    static TraitPrior of(TraitGrid grid, double[] columns, GivenT given) {
+        return new TraitPrior(grid, normalized(columns), given);
+    }
+
+    /** The weight of each column, sum 1. */
+    double[] columnWeights() {
+        return columns.clone();
+    }
+
+    /** The weight of each node, sum 1. */
+    double[] nodeWeights() {
+        double[] weights = new double[grid.size()];
+        for (int node = 0; node < weights.length; node++) {
+            int column = node / given.count();
+            weights[node] = columns[column] * given.weight(column, node % given.count());
+        }
+        return weights;
+    }
+
     /** The same compounds with another density of c: s and t stay spread at each c as they are. */
     TraitPrior withSpreadOfC(double[] density) {
         double[] spread = spreadOfC();

@@ -1,5 +1,6 @@
 package midplate.terminal;
 
+import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -12,6 +13,7 @@ import midplate.plate.Setting;
 import midplate.wire.Answered;
 import midplate.wire.Exchange;
 import midplate.wire.RequestText;
+import midplate.wire.ScoutingAnswer;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -27,7 +29,8 @@ import picocli.CommandLine.Spec;
         footer = {
             "",
             "Example (invented): midplate advise --run \"10: A=0.05, B=0.12\"",
-            "The same plate by its ratio: midplate advise --run \"9:1 A=0.05 B=0.12\""
+            "The same plate by its ratio: midplate advise --run \"9:1 A=0.05 B=0.12\"",
+            "Before any plate, from the structure: midplate advise --smiles \"A=CC(=O)c1ccccc1\""
         })
 public final class AdviseCommand implements Callable<Integer> {
     private static final Pattern WINDOW = Pattern.compile("\\s*([^\\s–-]+)\\s*[–-]\\s*([^\\s–-]+)\\s*");
@@ -60,6 +63,25 @@ public final class AdviseCommand implements Callable<Integer> {
     @Option(names = "--spot", paramLabel = "NAME", description = "A spot to ask about that no plate shows yet.")
     private List<String> spots = List.of();
 
+    @Option(
+            names = "--smiles",
+            paramLabel = "NAME=SMILES",
+            description = "The structure of a spot, where it is known; also for a spot that no plate shows yet.")
+    private List<String> smiles = List.of();
+
+    @Option(
+            names = "--class",
+            paramLabel = "NAME=CLASS",
+            description = "The class of compounds of a spot, such as aryl-ketone, where nothing more is known.")
+    private List<String> classes = List.of();
+
+    @Option(
+            names = "--groups",
+            paramLabel = "NAME=GROUPS",
+            description =
+                    "The functional groups of a spot with their numbers, such as A=aryl-ketone:1,aromatic-carbon:6.")
+    private List<String> groups = List.of();
+
     @Option(names = "--sorbent", paramLabel = "NAME", description = "silica (if not said) or alumina.")
     private @Nullable String sorbent;
 
@@ -90,6 +112,12 @@ public final class AdviseCommand implements Callable<Integer> {
             description = "Smallest division of the cylinder or pipette; 0.1 if not said.")
     private @Nullable String graduation;
 
+    @Option(
+            names = "--jars",
+            paramLabel = "N",
+            description = "Plates that may run at once, 1 to 3: tells which, and whether that beats going straight.")
+    private @Nullable String jars;
+
     @Option(names = "--json", description = "Print the answer as JSON.")
     private boolean json;
 
@@ -100,6 +128,10 @@ public final class AdviseCommand implements Callable<Integer> {
     public Integer call() {
         String request = request().toString();
         Exchange exchange = Exchange.of(calibration);
+        if (jars != null) {
+            scout(exchange, exchange.scouting(request, Setting.BENCH));
+            return 0;
+        }
         Answered answered = exchange.advice(request, Setting.BENCH);
         if (json) {
             spec.commandLine().getOut().println(answered.json());
@@ -113,6 +145,15 @@ public final class AdviseCommand implements Callable<Integer> {
         return 0;
     }
 
+    private void scout(Exchange exchange, ScoutingAnswer answer) {
+        PrintWriter out = spec.commandLine().getOut();
+        if (json) {
+            out.println(answer.json());
+        } else {
+            new SpokenScouting(exchange, answer).print(out);
+        }
+    }
+
     private RequestText request() {
         RequestText request = RequestText.empty().with("weak", weak).with("strong", strong);
         optional(request, "sorbent", sorbent);
@@ -120,10 +161,22 @@ public final class AdviseCommand implements Callable<Integer> {
         optional(request, "additive", additive);
         number(request, "amountMl", "--amount", amount);
         number(request, "graduationMl", "--graduation", graduation);
+        String free = jars;
+        if (free != null) {
+            request.with(
+                    "jars",
+                    Decimal.of(free)
+                            .orElseThrow(() ->
+                                    new Nonsense("--jars", free, "1, 2 or 3", "Say how many plates may run at once.")));
+        }
         if (window != null) {
             edges(request, window);
         }
         Set<String> names = new LinkedHashSet<>(spots);
+        SpotTexts known = new SpotTexts()
+                .with("--smiles", "smiles", "A=CC(=O)c1ccccc1", smiles)
+                .with("--class", "class", "A=aryl-ketone", classes)
+                .withGroups(groups);
         for (String text : runs) {
             RunText run = RunText.of(text);
             names.addAll(run.rf().keySet());
@@ -132,14 +185,15 @@ public final class AdviseCommand implements Callable<Integer> {
                 request.withRunField("additive", additive);
             }
         }
+        names.addAll(known.names());
         if (names.isEmpty()) {
             throw new Nonsense(
                     "--run",
                     "",
-                    "at least one plate, such as --run \"9:1 A=0.05 B=0.12\", or one --spot",
+                    "at least one plate, such as --run \"9:1 A=0.05 B=0.12\", or one spot by --smiles, --groups, --class or --spot",
                     "Give a plate with its Rf, or name a spot; \"midplate advise --help\" tells every option.");
         }
-        names.forEach(request::withSpot);
+        names.forEach(name -> known.put(request, name));
         return request;
     }
 

@@ -6,14 +6,17 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
 import java.util.concurrent.Callable;
+import midplate.catalogue.FunctionalGroups;
 import midplate.catalogue.MeasuredPair;
 import midplate.catalogue.MeasuredPairs;
 import midplate.catalogue.SolventCatalogue;
 import midplate.inference.CalibrationFiles;
 import midplate.inference.Fold;
 import midplate.inference.Form;
+import midplate.inference.GroupForm;
 import midplate.inference.OpenMeasurements;
 import midplate.inference.PairCalibration;
+import midplate.wire.MeasuredStructures;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -27,7 +30,7 @@ import picocli.CommandLine.Spec;
         name = "calibrate",
         mixinStandardHelpOptions = true,
         description =
-                "Fits the strength curves, the noise and the spread of compounds to measurements in FOLDER/tlc.csv.",
+                "Fits the strength curves, the noise, the spread of compounds and the effects of functional groups to measurements in FOLDER/tlc.csv.",
         footer = {"", "The same measurements give the same files."})
 public final class CalibrateCommand implements Callable<Integer> {
     @Spec
@@ -66,8 +69,15 @@ public final class CalibrateCommand implements Callable<Integer> {
             measurements = measurements.select(fold, Fold.Part.OUTSIDE);
             command += " --without-fold " + fold;
         }
-        MeasuredPairs fitted =
-                PairCalibration.fit(measurements, SolventCatalogue.builtIn(), command, Form.THREE_TRAITS);
+        FunctionalGroups groups = FunctionalGroups.builtIn();
+        MeasuredPairs fitted = PairCalibration.fit(
+                measurements,
+                SolventCatalogue.builtIn(),
+                command,
+                Form.THREE_TRAITS,
+                groups,
+                MeasuredStructures.of(measurements, groups),
+                GroupForm.ENERGIES);
         CalibrationFiles.write(fitted, out);
         PrintWriter to = spec.commandLine().getOut();
         for (MeasuredPair pair : fitted.pairs()) {

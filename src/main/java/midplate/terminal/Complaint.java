@@ -92,6 +92,14 @@ public final class Complaint {
         }
         Matcher spot = SPOT.matcher(field);
         if (spot.matches()) {
+            String known = spot.group(2);
+            if ("smiles".equals(known) || "class".equals(known)) {
+                return "--" + known + " of spot no. " + (Integer.parseInt(spot.group(1)) + 1);
+            }
+            if (known != null && known.startsWith("groups")) {
+                String group = known.substring("groups".length()).replaceFirst("^\\.", ", ");
+                return "--groups of spot no. " + (Integer.parseInt(spot.group(1)) + 1) + group;
+            }
             return "--spot no. " + (Integer.parseInt(spot.group(1)) + 1) + part(spot.group(2));
         }
         if (field.startsWith("spots")) {

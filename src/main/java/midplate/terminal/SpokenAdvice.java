@@ -2,15 +2,12 @@ package midplate.terminal;
 
 import java.io.PrintWriter;
 import java.util.List;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import midplate.advice.Advice;
 import midplate.advice.Alternative;
 import midplate.advice.Pour;
 import midplate.advice.Question;
 import midplate.advice.SpotForecast;
-import midplate.catalogue.Caution;
-import midplate.catalogue.Hazard;
 import midplate.wire.Answered;
 import midplate.wire.ChanceWords;
 import midplate.wire.Exchange;
@@ -19,9 +16,6 @@ import midplate.words.Texts;
 
 /** An advice in words, as one chemist says it to another: what to pour, how sure, what will be seen, why, what to mind. */
 final class SpokenAdvice {
-    /** Of the cautions for every solvent, those for filling a jar. */
-    private static final List<String> AT_THE_JAR = List.of("sheet-first", "hood", "vapours");
-
     private final Exchange exchange;
     private final Provenance provenance;
     private final Texts texts;
@@ -63,7 +57,7 @@ final class SpokenAdvice {
         section(out, "terminal.why", advice.why().stream().map(texts::render));
         section(out, "terminal.notes", answered.notes().stream().map(note -> say(note.message())));
         section(out, "terminal.alternatives", advice.alternatives().stream().map(this::alternative));
-        section(out, "terminal.cautions", Stream.concat(cautions(), hazards()));
+        section(out, "terminal.cautions", new SpokenCautions(exchange, question).lines());
         section(out, "terminal.from", provenance.of(question).stream());
     }
 
@@ -129,32 +123,6 @@ final class SpokenAdvice {
                 texts.render(alternative.what()),
                 "count",
                 words.plates(alternative.chance())));
-    }
-
-    private Stream<String> cautions() {
-        return Stream.of(
-                        exchange.catalogue().generalCautions().stream()
-                                .filter(caution -> AT_THE_JAR.contains(caution.key())),
-                        exchange.catalogue().cautions(question.weak()).stream(),
-                        exchange.catalogue().cautions(question.strong()).stream())
-                .flatMap(list -> list)
-                .map(Caution::text)
-                .distinct();
-    }
-
-    /** The hazard statements of the two solvents, by their codes. */
-    private Stream<String> hazards() {
-        return Stream.of(question.weak(), question.strong())
-                .map(solvent -> Message.of(
-                        "terminal.hazards",
-                        "solvent",
-                        solvent.name(),
-                        "codes",
-                        exchange.catalogue().hazards(solvent).stream()
-                                .map(Hazard::code)
-                                .distinct()
-                                .collect(Collectors.joining(", "))))
-                .map(this::say);
     }
 
     private String say(Message message) {

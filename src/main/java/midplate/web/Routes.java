@@ -16,15 +16,18 @@ final class Routes {
     private static final Set<HandlerType> READ = Set.of(HandlerType.GET, HandlerType.HEAD);
     private static final Set<HandlerType> WRITE = Set.of(HandlerType.POST);
 
-    private static final Map<String, Set<HandlerType>> METHODS = Map.of(
-            "/api/library", READ,
-            "/api/sources", READ,
-            "/api/version", READ,
-            "/api/accuracy", READ,
-            "/api/texts", READ,
-            "/api/advice", WRITE,
-            "/api/reading", WRITE,
-            "/api/equal-strength", WRITE);
+    private static final Map<String, Set<HandlerType>> METHODS = Map.ofEntries(
+            Map.entry("/api/library", READ),
+            Map.entry("/api/sources", READ),
+            Map.entry("/api/version", READ),
+            Map.entry("/api/accuracy", READ),
+            Map.entry("/api/texts", READ),
+            Map.entry("/api/groups", READ),
+            Map.entry("/api/advice", WRITE),
+            Map.entry("/api/structure", WRITE),
+            Map.entry("/api/scouting", WRITE),
+            Map.entry("/api/reading", WRITE),
+            Map.entry("/api/equal-strength", WRITE));
 
     private final Tongue tongue;
     private final Exchange exchange;
@@ -49,11 +52,14 @@ final class Routes {
         routes.get("/api/sources", reply(ctx -> exchange.sources()));
         routes.get("/api/accuracy", reply(ctx -> exchange.accuracy()));
         routes.get("/api/version", reply(ctx -> exchange.version()));
+        routes.get("/api/groups", reply(ctx -> tongue.of(ctx).groups()));
         routes.get("/api/texts", reply(ctx -> tongue.of(ctx).texts().json()));
         routes.get(
                 "/d3.min.js",
                 ctx -> ctx.contentType("text/javascript; charset=utf-8").result(ChartLibrary.script()));
         routes.post("/api/advice", reply(ctx -> tongue.of(ctx).advice(Body.of(ctx), Setting.BENCH)));
+        routes.post("/api/scouting", reply(ctx -> tongue.of(ctx).scouting(Body.of(ctx), Setting.BENCH)));
+        routes.post("/api/structure", reply(ctx -> tongue.of(ctx).structure(Body.of(ctx))));
         routes.post("/api/reading", reply(ctx -> tongue.of(ctx).reading(Body.of(ctx))));
         routes.post("/api/equal-strength", reply(ctx -> tongue.of(ctx).equalStrength(Body.of(ctx))));
     }

@@ -30,7 +30,8 @@ final class AnswerWriter {
             List<Note> notes,
             List<Forecast> forecasts,
             Optional<Curves> curves,
-            List<SpotGuess> whichIsWhich) {
+            List<SpotGuess> whichIsWhich,
+            List<ObjectNode> structures) {
         ObjectNode answer = JsonWriting.object();
         answer.set("id", JsonWriting.id(asked.id()));
         answer.set("advice", advice(asked, advice));
@@ -40,6 +41,9 @@ final class AnswerWriter {
         curves.ifPresent(every -> answer.set("curves", curves(every)));
         if (!whichIsWhich.isEmpty()) {
             answer.set("whichIsWhich", GuessWriter.write(whichIsWhich));
+        }
+        if (!structures.isEmpty()) {
+            answer.putArray("structures").addAll(structures);
         }
         return JsonWriting.text(answer);
     }

@@ -11,8 +11,15 @@ import midplate.advice.Question;
  * @param predictAt shares of the stronger solvent to foretell [% v/v]
  * @param curves whether every ratio is to be told
  * @param notes what the reading itself has to say
+ * @param structures what spots are said to be
  */
-record Asked(Json id, Question question, List<Double> predictAt, CurvesWanted curves, List<Note> notes) {
+record Asked(
+        Json id,
+        Question question,
+        List<Double> predictAt,
+        CurvesWanted curves,
+        List<Note> notes,
+        List<SpotStructure> structures) {
     /** Whether every ratio is to be told. */
     enum CurvesWanted {
         YES,
@@ -22,5 +29,6 @@ record Asked(Json id, Question question, List<Double> predictAt, CurvesWanted cu
     Asked {
         predictAt = List.copyOf(predictAt);
         notes = List.copyOf(notes);
+        structures = List.copyOf(structures);
     }
 }

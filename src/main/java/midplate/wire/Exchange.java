@@ -15,6 +15,8 @@ import midplate.advice.Consultation;
 import midplate.advice.Curves;
 import midplate.advice.Forecast;
 import midplate.advice.Question;
+import midplate.advice.ScoutingPlan;
+import midplate.catalogue.FunctionalGroups;
 import midplate.catalogue.MeasuredAccuracy;
 import midplate.catalogue.MeasuredPair;
 import midplate.catalogue.SolventCatalogue;
@@ -44,29 +46,45 @@ public final class Exchange {
     private final SolventCatalogue catalogue;
     private final List<MeasuredPair> measured;
     private final Function<Question, Consultation> adviser;
+    private final Compounds compounds;
+    private final Foretelling foretelling;
     private final Speech speech;
     private final Texts texts;
     private final PublishedWriter published;
+    private final CompoundAnswers compoundAnswers;
     /** Written when first asked for: a batch never does. The same whoever writes it, so it does not matter if two threads do. */
     private volatile @Nullable String library;
 
     private volatile @Nullable String sources;
 
+    private volatile @Nullable String groups;
+
     Exchange(SolventCatalogue catalogue, List<MeasuredPair> pairs, Function<Question, Consultation> adviser) {
-        this(catalogue, pairs, adviser, Speech.in(Language.ENGLISH));
+        this(
+                catalogue,
+                pairs,
+                adviser,
+                new Compounds(FunctionalGroups.builtIn()),
+                Foretelling.NONE,
+                Speech.in(Language.ENGLISH));
     }
 
     private Exchange(
             SolventCatalogue catalogue,
             List<MeasuredPair> pairs,
             Function<Question, Consultation> adviser,
+            Compounds compounds,
+            Foretelling foretelling,
             Speech speech) {
         this.catalogue = catalogue;
         this.measured = List.copyOf(pairs);
         this.adviser = adviser;
+        this.compounds = compounds;
+        this.foretelling = foretelling;
         this.speech = speech;
         this.texts = speech.texts();
         this.published = new PublishedWriter(catalogue, pairs, speech);
+        this.compoundAnswers = new CompoundAnswers(compounds, foretelling, speech);
     }
 
     /** With the solvents and curves packed with the program. */
@@ -85,12 +103,20 @@ public final class Exchange {
     }
 
     private static Exchange by(SolventCatalogue catalogue, Adviser adviser) {
-        return new Exchange(catalogue, adviser.measured(), adviser::consult);
+        return new Exchange(
+                catalogue,
+                adviser.measured(),
+                adviser::consult,
+                new Compounds(FunctionalGroups.builtIn()),
+                adviser::forecast,
+                Speech.in(Language.ENGLISH));
     }
 
     /** The same exchange, with the same adviser, in another language; as it comes it speaks English. */
     public Exchange in(Language language) {
-        return language == speech.language() ? this : new Exchange(catalogue, measured, adviser, Speech.in(language));
+        return language == speech.language()
+                ? this
+                : new Exchange(catalogue, measured, adviser, compounds, foretelling, Speech.in(language));
     }
 
     /** The texts in which it speaks. */
@@ -164,7 +190,7 @@ public final class Exchange {
     }
 
     private Answered answered(Json request, Setting ifUnsaid, FaultList faults) {
-        Asked asked = new QuestionReader(catalogue, ifUnsaid, faults).read(request);
+        Asked asked = new QuestionReader(catalogue, compounds, ifUnsaid, faults).read(request);
         try {
             Consultation consultation = adviser.apply(asked.question());
             Advice advice = consultation.advice();
@@ -174,13 +200,65 @@ public final class Exchange {
             List<Note> notes = new ArrayList<>();
             advice.notes().forEach(message -> notes.add(new Note(message, Optional.empty())));
             notes.addAll(asked.notes());
-            String json =
-                    new AnswerWriter(texts).write(asked, advice, notes, forecasts, curves, consultation.whichIsWhich());
+            List<ObjectNode> structures = compoundAnswers.beside(asked, notes);
+            String json = new AnswerWriter(texts)
+                    .write(asked, advice, notes, forecasts, curves, consultation.whichIsWhich(), structures);
             return new Answered(asked.question(), advice, notes, json);
         } catch (Refusal refusal) {
             faults.add(refusal.field(), refusal);
             throw new BadInput(BadInput.Kind.FIELDS, faults.faults());
         }
+    }
+
+    /** Which plates to run at once, in UTF-8; the setting is taken where the request names none. */
+    public String scouting(byte[] json, Setting ifUnsaid) {
+        FaultList faults = new FaultList(texts);
+        return scouting(JsonText.read(JsonText.decoded(json, faults), faults), ifUnsaid, faults)
+                .json();
+    }
+
+    /** Which plates to run at once; the setting is taken where the request names none. */
+    public ScoutingAnswer scouting(String json, Setting ifUnsaid) {
+        FaultList faults = new FaultList(texts);
+        return scouting(JsonText.read(json, faults), ifUnsaid, faults);
+    }
+
+    private ScoutingAnswer scouting(Json request, Setting ifUnsaid, FaultList faults) {
+        ScoutingQuestion question = ScoutingQuestion.read(request, catalogue, compounds, ifUnsaid, faults);
+        Asked asked = question.asked();
+        try {
+            ScoutingPlan plan = adviser.apply(asked.question()).scout(question.jars());
+            return new ScoutingAnswer(asked.question(), plan, new ScoutingWriter(texts).write(asked, plan));
+        } catch (Refusal refusal) {
+            faults.add(refusal.field(), refusal);
+            throw new BadInput(BadInput.Kind.FIELDS, faults.faults());
+        }
+    }
+
+    /** What a compound is made of, and what that does in a pair. */
+    public String structure(byte[] json) {
+        FaultList faults = new FaultList(texts);
+        return structure(JsonText.decoded(json, faults), faults);
+    }
+
+    /** What a compound is made of, and what that does in a pair. */
+    public String structure(String json) {
+        return structure(json, new FaultList(texts));
+    }
+
+    private String structure(String json, FaultList faults) {
+        return compoundAnswers.of(
+                StructureQuestion.read(JsonText.read(json, faults), catalogue, compounds, faults), faults);
+    }
+
+    /** All groups and classes of compounds, and what each group does in every measured pair. */
+    public String groups() {
+        String known = groups;
+        if (known == null) {
+            known = compoundAnswers.groups(measured);
+            groups = known;
+        }
+        return known;
     }
 
     /** Works out a plate given in millimetres: the Rf of its spots, and what to tell about it. */

@@ -63,6 +63,11 @@ final class JsonFields {
         return JsonText.joined(path, name);
     }
 
+    /** The place of the object in the whole input. */
+    String place() {
+        return path;
+    }
+
     /** Whether a field came, faulty or not. */
     boolean has(String name) {
         return members.containsKey(name);

@@ -2,7 +2,9 @@ package midplate.wire;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -11,6 +13,7 @@ import midplate.advice.Question;
 import midplate.advice.Window;
 import midplate.advice.Wishes;
 import midplate.catalogue.SolventCatalogue;
+import midplate.chemistry.GroupCounts;
 import midplate.chemistry.Sorbent;
 import midplate.plate.Run;
 import midplate.plate.Setting;
@@ -54,8 +57,10 @@ final class QuestionReader {
     private final PairReader pairs;
     private final WishesReader wishesReader;
     private final Setting ifUnsaid;
+    private final Compounds compounds;
 
-    QuestionReader(SolventCatalogue catalogue, Setting ifUnsaid, FaultList faults) {
+    QuestionReader(SolventCatalogue catalogue, Compounds compounds, Setting ifUnsaid, FaultList faults) {
+        this.compounds = compounds;
         this.faults = faults;
         this.pairs = new PairReader(catalogue, faults);
         this.wishesReader = new WishesReader(catalogue, faults);
@@ -87,7 +92,7 @@ final class QuestionReader {
         Setting setting =
                 fields.choice("setting", SETTINGS).flatMap(Setting::byId).orElse(ifUnsaid);
         Optional<PairReader.Pair> pair = pairs.read(fields, sorbent);
-        SpotReader spotReader = new SpotReader(faults);
+        SpotReader spotReader = new SpotReader(compounds, faults);
         Set<String> spots = spotReader.read(fields);
         RunReader runReader = new RunReader(pairs, faults);
         List<Run> runs = runs(fields, runReader, new RunReader.Frame(sorbent, setting, pair, spots));
@@ -109,10 +114,16 @@ final class QuestionReader {
                         window,
                         setting,
                         glassware)
-                .wishing(wishes);
-        List<Note> notes = new ArrayList<>(runReader.notes());
-        notes.addAll(spotReader.notes());
-        return new Asked(id(value), question, predictAt, curves, notes);
+                .wishing(wishes)
+                .knowing(counts(spotReader.structures()));
+        return new Asked(id(value), question, predictAt, curves, runReader.notes(), spotReader.structures());
+    }
+
+    private static Map<String, GroupCounts> counts(List<SpotStructure> structures) {
+        Map<String, GroupCounts> counts = new LinkedHashMap<>();
+        structures.forEach(
+                structure -> counts.put(structure.spot(), structure.described().counts()));
+        return counts;
     }
 
     private void id(JsonFields fields) {

@@ -45,6 +45,21 @@ public final class RequestText {
         return this;
     }
 
+    /** With one spot more to ask about, and what it is: a SMILES, or a class. */
+    public RequestText withSpot(String name, Map<String, String> known) {
+        ObjectNode spot = list("spots").addObject().put("name", name);
+        known.forEach(spot::put);
+        return this;
+    }
+
+    /** With the groups of the last spot, each with its number. */
+    public RequestText withSpotGroups(Map<String, Double> counts) {
+        ArrayNode spots = list("spots");
+        ObjectNode groups = ((ObjectNode) spots.get(spots.size() - 1)).putObject("groups");
+        counts.forEach((group, count) -> groups.set(group, JsonWriting.exact(count)));
+        return this;
+    }
+
     /** With one measured spot more: its middle and, where it is above 0, its size [mm]. */
     public RequestText withMeasuredSpot(String name, double centreMm, double sizeMm) {
         ObjectNode spot = list("spots").addObject().put("spot", name);

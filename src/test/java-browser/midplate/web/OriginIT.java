@@ -30,6 +30,7 @@ class OriginIT extends OnPage {
                   button.click();
                   button.remove();
                 }""", asked);
+        page.waitForSelector("#origin-title");
     }
 
     private static boolean isOpen(Page page) {

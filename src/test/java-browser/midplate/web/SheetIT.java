@@ -33,7 +33,7 @@ class SheetIT extends OnPage {
         page.click("#clear-example");
         assertFalse(page.isVisible("#example-bar"));
         assertEquals("", value(page, "eluent-p1"));
-        assertEquals("eluent-p1", focused(page), "ready to type");
+        assertEquals("what-s1", focused(page), "the first question");
     }
 
     @Test

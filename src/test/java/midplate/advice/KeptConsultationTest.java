@@ -31,6 +31,11 @@ class KeptConsultationTest {
         public Curves curves() {
             throw new AssertionError("not asked");
         }
+
+        @Override
+        public ScoutingPlan scout(int jars) {
+            throw new AssertionError("not asked");
+        }
     };
 
     @Test

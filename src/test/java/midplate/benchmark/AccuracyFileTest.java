@@ -30,6 +30,8 @@ class AccuracyFileTest {
                 Map.of(Accuracy.REPEAT, Map.of("repeat.error", new Figure(0.04, 0.01, 90))),
                 Map.of("N", Map.of("two-trials.error", new Figure(0.05, 0.01, 90))),
                 Map.of("B first, bench, 0.03", Map.of("plates.all.hit", new Figure(0.6, 0.02, 90))),
+                Map.of("Structures told", Map.of("first.possible.hit", new Figure(0.88, 0.02, 90))),
+                Map.of("two jars", Map.of("rounds.all.came", new Figure(0.8, 0.02, 90))),
                 Map.of("B − A", Map.of("one-trial.error", new Figure(1e-17, 0.5, 3))));
     }
 

@@ -57,7 +57,7 @@ class AccuracyTableTest {
         differences.put("Midplate, neighbours left out − Midplate", Map.of(ERROR, new Figure(0.00234, 0.00061, 6399)));
         Map<String, Object> setting =
                 Map.of("structuresToLearnFrom", "20, 21", "structuresWithoutNeighbours", "12, 13");
-        return new Accuracy(setting, contenders, ceilings, neighbours, moved, differences);
+        return new Accuracy(setting, contenders, ceilings, neighbours, moved, Map.of(), Map.of(), differences);
     }
 
     private static List<String> tables(Accuracy accuracy) {

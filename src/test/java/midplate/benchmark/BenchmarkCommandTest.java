@@ -23,7 +23,7 @@ class BenchmarkCommandTest {
 
     @Test
     void writesTheSameResultsToFileDocumentAndScreen() throws IOException {
-        Invented.measurements(folder, 20);
+        Invented.molecules(folder, 20);
         Path json = folder.resolve("accuracy.json");
         Path readme = folder.resolve("README.md");
         Files.writeString(readme, "# A\n" + MarkedPlace.BEGIN + "\n" + MarkedPlace.END + "\n");
@@ -41,6 +41,15 @@ class BenchmarkCommandTest {
         assertEquals(1, run(folder.resolve("nowhere").toString(), "--out", json.toString()));
         assertTrue(complained.toString().contains("Give the folder that holds tlc.csv."), complained.toString());
         assertTrue(Files.notExists(json));
+    }
+
+    @Test
+    void aStructureThatCannotBeReadIsNamed() throws IOException {
+        Invented.measurements(folder, 20);
+        assertEquals(1, run(folder.toString(), "--sets", "20"));
+        assertTrue(complained.toString().contains("tlc.csv"), complained.toString());
+        assertTrue(complained.toString().contains("smiles"), complained.toString());
+        assertTrue(complained.toString().contains("AAAA"), complained.toString());
     }
 
     @Test

@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.function.IntFunction;
 import java.util.function.Supplier;
 import midplate.chemistry.RetentionFactor;
 import midplate.inference.OpenMeasurements;
@@ -28,21 +29,57 @@ final class Invented {
         return RetentionFactor.fromLogit(c + strength(percent));
     }
 
-    /** Compounds with c from −6.5 to −1. */
+    /** Small molecules whose line notations have no four characters in common. */
+    private static final List<String> MOLECULES = List.of(
+            "CCCC",
+            "OCCO",
+            "NCCN",
+            "FCCF",
+            "SCCS",
+            "ClCCl",
+            "BrCBr",
+            "ICCI",
+            "C=CC=C",
+            "C#CC#C",
+            "c1ccccc1",
+            "CC(C)C",
+            "FC(F)F",
+            "CS(C)=O",
+            "C1CC1",
+            "C1OC1",
+            "C1NC1",
+            "C1SC1",
+            "CN=O",
+            "CSSC",
+            "CON=C",
+            "OC(O)=O");
+
+    /** Compounds with c from −6.5 to −1, with texts in place of SMILES. */
     static OpenMeasurements measurements(Path folder, int compounds) throws IOException {
+        return measurements(folder, compounds, Invented::structure);
+    }
+
+    /** The same with structures that can be drawn, at most 22. */
+    static OpenMeasurements molecules(Path folder, int compounds) throws IOException {
+        return measurements(folder, compounds, MOLECULES::get);
+    }
+
+    private static OpenMeasurements measurements(Path folder, int compounds, IntFunction<String> structure)
+            throws IOException {
         TableText text = new TableText();
         for (int i = 0; i < compounds; i++) {
             double c = -6.5 + 5.5 * i / (compounds - 1);
-            add(text, i, PairName.HEXANE_ETHYL_ACETATE, ACETATE, c);
-            add(text, i, PairName.HEXANE_DIETHYL_ETHER, ETHER, c);
-            add(text, i, PairName.DICHLOROMETHANE_METHANOL, METHANOL, c);
+            add(text, i, structure.apply(i), PairName.HEXANE_ETHYL_ACETATE, ACETATE, c);
+            add(text, i, structure.apply(i), PairName.HEXANE_DIETHYL_ETHER, ETHER, c);
+            add(text, i, structure.apply(i), PairName.DICHLOROMETHANE_METHANOL, METHANOL, c);
         }
         return text.read(folder);
     }
 
-    private static void add(TableText text, int compound, PairName pair, double[] percents, double c) {
+    private static void add(
+            TableText text, int compound, String structure, PairName pair, double[] percents, double c) {
         for (double percent : percents) {
-            text.row(compound, structure(compound), pair, percent, rf(c, percent));
+            text.row(compound, structure, pair, percent, rf(c, percent));
         }
     }
 

@@ -50,6 +50,14 @@ class NamesInTextsTest {
     }
 
     @Test
+    void everyGroupHasAName() {
+        Set<String> groups = FunctionalGroups.builtIn().ids().stream()
+                .map(id -> "group." + id)
+                .collect(Collectors.toCollection(TreeSet::new));
+        assertEquals(groups, keys("group."));
+    }
+
+    @Test
     void everyHazardStatementHasAGermanWording() {
         Map<String, String> same = new TreeMap<>();
         for (Solvent solvent : CATALOGUE.solvents()) {

@@ -45,7 +45,7 @@ class SolventDataTest {
                 .sum();
         assertEquals(22, CATALOGUE.solvents().size());
         assertEquals(364, values);
-        assertEquals(55, CATALOGUE.sources().size());
+        assertEquals(58, CATALOGUE.sources().size());
         assertEquals(44, CATALOGUE.gaps().size());
     }
 

@@ -7,7 +7,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
+import midplate.catalogue.FunctionalGroups;
 import midplate.catalogue.SolventCatalogue;
+import midplate.structure.Structures;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -21,7 +23,14 @@ class PackedCurvesTest {
     @Test
     void areWhatAFreshCalibrationWrites() throws IOException {
         CalibrationFiles.write(
-                PairCalibration.fit(OpenData.read(), SolventCatalogue.builtIn(), "calibrate FOLDER", Form.THREE_TRAITS),
+                PairCalibration.fit(
+                        OpenData.read(),
+                        SolventCatalogue.builtIn(),
+                        "calibrate FOLDER",
+                        Form.THREE_TRAITS,
+                        FunctionalGroups.builtIn(),
+                        Structures.of(FunctionalGroups.builtIn())::counts,
+                        GroupForm.ENERGIES),
                 folder);
         Path packed = Path.of("solvent-data", "curves");
         assertEquals(names(packed), names(folder));

@@ -72,7 +72,7 @@ class RoutesIT {
     }
 
     @ParameterizedTest
-    @CsvSource({"library", "sources", "version"})
+    @CsvSource({"library", "sources", "version", "groups"})
     void listsKeepTheirSchema(String route) throws IOException, InterruptedException {
         HttpResponse<String> answer = get(server, "/api/" + route);
         assertEquals(200, answer.statusCode());
@@ -102,8 +102,12 @@ class RoutesIT {
                 "/api/advice         | {} {}      | 400",
                 "/api/advice         | {}         | 422",
                 "/api/advice         | []         | 422",
+                "/api/structure      | {          | 400",
+                "/api/structure      | {}         | 422",
                 "/api/reading        | nonsense   | 400",
                 "/api/reading        | {}         | 422",
+                "/api/scouting       | {          | 400",
+                "/api/scouting       | {}         | 422",
                 "/api/equal-strength | 'NaN'      | 400",
                 "/api/equal-strength | {\"a\": 1} | 422",
             })

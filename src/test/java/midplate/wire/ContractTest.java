@@ -32,6 +32,9 @@ class ContractTest {
         return switch (recorded.route()) {
             case "/api/advice" ->
                 EXCHANGE.advice(recorded.request(), Setting.BENCH).json();
+            case "/api/scouting" ->
+                EXCHANGE.scouting(recorded.request(), Setting.BENCH).json();
+            case "/api/structure" -> EXCHANGE.structure(recorded.request());
             case "/api/reading" -> EXCHANGE.reading(recorded.request());
             case "/api/equal-strength" ->
                 EXCHANGE.equalStrength(recorded.request()).json();

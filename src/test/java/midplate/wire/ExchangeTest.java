@@ -67,7 +67,7 @@ class ExchangeTest {
     @Test
     void answersWithTheFieldsOfTheContractFirst() throws IOException {
         JsonNode answer = answer(CONTRACT, Setting.BENCH);
-        assertEquals(List.of("id", "advice", "predictions", "notes"), names(answer));
+        assertEquals(List.of("id", "advice", "predictions", "notes", "structures"), names(answer));
         assertEquals("r1", answer.get("id").asText());
         assertEquals(
                 List.of("percentStrong", "ratio", "probabilityAllInWindow", "bestPercentStrong"),
@@ -96,15 +96,6 @@ class ExchangeTest {
         assertEquals(33.333333333, answer.at("/predictions/0/percentStrong").asDouble());
         assertEquals(0.1, answer.at("/predictions/1/percentStrong").asDouble());
         assertEquals("100", answer.at("/predictions/2/percentStrong").toString());
-    }
-
-    @Test
-    void saysThatAStructureIsNotUsed() throws IOException {
-        JsonNode note = answer(CONTRACT, Setting.BENCH).at("/notes/1");
-        assertEquals("note.structure-not-used", note.get("key").asText());
-        assertEquals(
-                "The structure of B, C is not used: the advice rests on the readings alone.",
-                note.get("text").asText());
     }
 
     @Test

@@ -15,6 +15,7 @@ import midplate.advice.Pour;
 import midplate.advice.PourCard;
 import midplate.advice.Question;
 import midplate.advice.Ratio;
+import midplate.advice.ScoutingPlan;
 import midplate.advice.SpotForecast;
 import midplate.catalogue.SolventCatalogue;
 import midplate.words.Message;
@@ -62,6 +63,11 @@ public final class FakeAdviser {
             public Curves curves() {
                 return inventedCurves(question);
             }
+
+            @Override
+            public ScoutingPlan scout(int jars) {
+                return inventedPlan();
+            }
         };
     }
 
@@ -94,6 +100,21 @@ public final class FakeAdviser {
                 .forEach(spot -> spots.put(
                         spot, new Curves.SpotCurve(List.of(0.1, 0.4), List.of(0.05, 0.3), List.of(0.2, 0.5))));
         return new Curves(List.of(0.0, 100.0), spots, List.of(0.1, 0.2), List.of(), List.of(), List.of());
+    }
+
+    private static ScoutingPlan inventedPlan() {
+        return new ScoutingPlan(
+                List.of(
+                        new ScoutingPlan.Jar(new Ratio(9, 1), new Pour(9, 1, 10, 9.5, 10.5, 0.3, 0.4), 0.35),
+                        new ScoutingPlan.Jar(new Ratio(1, 1), new Pour(5, 5, 50, 49.5, 50.5, 0.3, 0.4), 0.45)),
+                new ScoutingPlan.Round(0.93, 0.006, 0.7, 2.3),
+                new ScoutingPlan.Straight(new Ratio(4, 1), new ScoutingPlan.Round(0.9, 0.007, 0.6, 1.4)),
+                Optional.empty(),
+                ScoutingPlan.Worth.SCOUT,
+                0.03,
+                0.003,
+                2048,
+                List.of(Message.of("note.theory-only")));
     }
 
     private static Forecast forecast(Question question, double percent) {

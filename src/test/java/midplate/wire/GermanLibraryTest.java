@@ -19,7 +19,7 @@ import midplate.words.EnglishWords;
 import midplate.words.Language;
 import org.junit.jupiter.api.Test;
 
-/** The library in German: what a page shows of it is no English, what a program reads of it is the same. */
+/** The library and the groups in German: what a page shows of it is no English, what a program reads of it is the same. */
 class GermanLibraryTest {
     private static final ObjectMapper MAPPER = new ObjectMapper();
     private static final Exchange ENGLISH = Exchange.builtIn();
@@ -69,6 +69,8 @@ class GermanLibraryTest {
     private void gatherBoth() throws IOException {
         gather("", "", MAPPER.readTree(ENGLISH.library()), english);
         gather("", "", MAPPER.readTree(GERMAN.library()), german);
+        gather("/of-groups", "", MAPPER.readTree(ENGLISH.groups()), english);
+        gather("/of-groups", "", MAPPER.readTree(GERMAN.groups()), german);
     }
 
     private static boolean shown(String at) {

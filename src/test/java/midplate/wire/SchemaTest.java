@@ -2,6 +2,7 @@ package midplate.wire;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
@@ -28,11 +29,13 @@ class SchemaTest {
         JsonNode request = Schemas.read("advice-request");
         assertEquals(new TreeSet<>(QuestionReader.FIELDS), properties(request));
         assertEquals(new TreeSet<>(SpotReader.FIELDS), properties(request.at("/properties/spots/items")));
+        assertEquals(new TreeSet<>(StructureQuestion.FIELDS), properties(Schemas.read("structure-request")));
         assertEquals(new TreeSet<>(RunReader.FIELDS), properties(request.at("/properties/runs/items")));
         assertEquals(new TreeSet<>(PlateReader.FIELDS), properties(request.at("/$defs/plate")));
         assertEquals(
                 new TreeSet<>(PlateReader.SPOT_FIELDS), properties(request.at("/$defs/plate/properties/spots/items")));
         assertEquals(new TreeSet<>(PlateReader.FIELDS), properties(Schemas.read("reading-request")));
+        assertTrue(properties(Schemas.read("scouting-request")).contains(ScoutingQuestion.JARS));
         JsonNode strength = Schemas.read("equal-strength-request");
         assertEquals(new TreeSet<>(StrengthQuestion.FIELDS), properties(strength));
         assertEquals(new TreeSet<>(StrengthQuestion.TO_FIELDS), properties(strength.at("/properties/to")));
@@ -43,6 +46,8 @@ class SchemaTest {
         assertEquals(List.of(), Schemas.broken("library", EXCHANGE.library()));
         assertEquals(List.of(), Schemas.broken("sources", EXCHANGE.sources()));
         assertEquals(List.of(), Schemas.broken("version", EXCHANGE.version()));
+        assertEquals(List.of(), Schemas.broken("groups", EXCHANGE.groups()));
+        assertEquals(List.of(), Schemas.broken("groups", Exchange.builtIn().groups()));
     }
 
     @ParameterizedTest

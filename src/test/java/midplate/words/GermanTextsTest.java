@@ -33,6 +33,8 @@ class GermanTextsTest {
             "allowed.mm",
             "allowed.pairs",
             "allowed.words",
+            "page.additive-plus",
+            "page.additive-pour",
             "page.card-name",
             "page.card-volume",
             "page.eluent-share",
