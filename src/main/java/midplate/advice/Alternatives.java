@@ -79,9 +79,10 @@ final class Alternatives {
                 RetentionFactor.beforeDevelopments(window.low(), times),
                 RetentionFactor.beforeDevelopments(window.high(), times));
         RatioSearch.Found found = RatioSearch.likeliest(Aim.everySpot(once, parting.after(times)), percents);
-        boolean moves = everySpot().stream()
-                .allMatch(spot -> outlook.spot(spot, found.percent()).rf() >= MOVES);
-        if (!moves || found.chance() < LEAST_REPEATED) {
+        boolean likely = found.chance() >= LEAST_REPEATED;
+        if (!likely
+                || everySpot().stream()
+                        .anyMatch(spot -> outlook.spot(spot, found.percent()).rf() < MOVES)) {
             return Optional.empty();
         }
         return Optional.of(new Alternative(

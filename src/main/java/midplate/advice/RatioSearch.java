@@ -1,7 +1,6 @@
 package midplate.advice;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import midplate.inference.Climb;
@@ -227,27 +226,44 @@ final class RatioSearch {
     /** The share at which most is to be expected; where that is next to nothing, one that brings the spots nearest. */
     private Found hopeless(List<Found> all) {
         boolean something = all.stream().anyMatch(found -> aim.inside(found.percent()) >= SOMETHING);
-        double smallest = all.stream()
-                .mapToDouble(found -> distance(found.percent()))
-                .min()
-                .orElseThrow();
-        return all.stream()
-                .filter(found -> something || distance(found.percent()) <= smallest + ROUNDING)
-                .max(Comparator.comparingDouble(found -> aim.expected(found.percent())))
-                .orElseThrow();
+        Found best = all.get(0);
+        double most = Double.NEGATIVE_INFINITY;
+        for (Found found : something ? all : nearest(all)) {
+            double expected = aim.expected(found.percent());
+            if (expected > most) {
+                most = expected;
+                best = found;
+            }
+        }
+        return best;
     }
 
-    /** How far the spot that lies farthest from the window is from its edge at a share [ln units]; 0 where all lie inside. */
-    private double distance(double percent) {
+    /** The shares at which the spot that lies farthest from the window comes as near to its edge as it can [ln units]. */
+    private List<Found> nearest(List<Found> all) {
         Knowledge knowledge = outlook.knowledge();
         PairModel model = knowledge.model();
-        Climb climb = model.climb(percent);
-        double farthest = 0;
-        for (int spot : aim.spots()) {
-            double eta = climb.eta(knowledge.meanC(spot), knowledge.meanS(spot), 0);
-            farthest = Math.max(farthest, Math.max(model.eta(window.low()) - eta, eta - model.eta(window.high())));
+        double low = model.eta(window.low());
+        double high = model.eta(window.high());
+        List<double[]> means = aim.spots().stream()
+                .map(spot -> new double[] {knowledge.meanC(spot), knowledge.meanS(spot)})
+                .toList();
+        double[] farthest = new double[all.size()];
+        double smallest = Double.POSITIVE_INFINITY;
+        for (int i = 0; i < farthest.length; i++) {
+            Climb climb = model.climb(all.get(i).percent());
+            for (double[] mean : means) {
+                double eta = climb.eta(mean[0], mean[1], 0);
+                farthest[i] = Math.max(farthest[i], Math.max(low - eta, eta - high));
+            }
+            smallest = Math.min(smallest, farthest[i]);
         }
-        return farthest;
+        List<Found> nearest = new ArrayList<>();
+        for (int i = 0; i < farthest.length; i++) {
+            if (farthest[i] <= smallest + ROUNDING) {
+                nearest.add(all.get(i));
+            }
+        }
+        return nearest;
     }
 
     /** Whether a best chance is so small that it decides nothing. */

@@ -49,7 +49,7 @@ final class Reasons {
                     structures.isEverySpotJudged()
                             ? Message.of("advice.why-structure-first")
                             : Message.of("advice.why-no-plate", "compounds", compounds));
-            reasons.addAll(structures.all(forecast.percentStrong()));
+            reasons.addAll(structures.all(forecast));
             pair.ifPresent(least -> reasons.add(apart("advice.why-apart", least)));
             bestChance.ifPresent(reasons::add);
             return reasons;
@@ -65,7 +65,7 @@ final class Reasons {
         } else {
             reasons.add(Message.of("advice.why-other-pair"));
         }
-        reasons.addAll(structures.all(forecast.percentStrong()));
+        reasons.addAll(structures.all(forecast));
         Identities.of(knowledge).why().ifPresent(reasons::add);
         neighbours(smallestGap).ifPresent(reasons::add);
         bestChance.ifPresent(reasons::add);

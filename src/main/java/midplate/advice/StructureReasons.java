@@ -75,8 +75,8 @@ final class StructureReasons {
                 .flatMap(counts -> models.forecast(outlook.knowledge().model().id(), counts));
     }
 
-    /** What each spot was judged by, and what its structure adds at the share that is advised [% v/v]. */
-    List<Message> all(double percent) {
+    /** What each spot was judged by, and what its structure adds to what the plate advised is expected to show. */
+    List<Message> all(Forecast advised) {
         List<Message> reasons = new ArrayList<>();
         for (int i = 0; i < question.spots().size(); i++) {
             String spot = question.spots().get(i);
@@ -85,19 +85,19 @@ final class StructureReasons {
                 GroupCounts counts = question.structures().get(spot);
                 forecast.get().heldBy().ifPresent(part -> reasons.add(held(spot, part, counts)));
                 rare(spot, forecast.get(), counts).ifPresent(reasons::add);
-                adds(i, percent).ifPresent(reasons::add);
+                adds(i, advised).ifPresent(reasons::add);
             }
         }
-        wide(percent).ifPresent(reasons::add);
+        wide(advised).ifPresent(reasons::add);
         return reasons;
     }
 
     /** The spots judged by structure whose band is wide. */
-    private Optional<Message> wide(double percent) {
+    private Optional<Message> wide(Forecast advised) {
         List<Message> wide = new ArrayList<>();
         for (int i = 0; i < question.spots().size(); i++) {
             if (forecast(question.spots().get(i)).isPresent()) {
-                Outlook.Spot spot = outlook.spot(i, percent);
+                SpotForecast spot = advised.spots().get(i);
                 if (spot.high() - spot.low() > WIDE) {
                     wide.add(Allowed.words(question.spots().get(i)));
                 }
@@ -154,7 +154,7 @@ final class StructureReasons {
     }
 
     /** Where plates showed a spot at the lines only: what its structure narrows. */
-    private Optional<Message> adds(int place, double percent) {
+    private Optional<Message> adds(int place, Forecast advised) {
         String spot = question.spots().get(place);
         List<Reading> readings = runs.own().stream()
                 .flatMap(plate -> Optional.ofNullable(plate.readings().get(spot)).stream())
@@ -162,8 +162,8 @@ final class StructureReasons {
         if (readings.isEmpty() || !readings.stream().allMatch(StructureReasons::isAtLine)) {
             return Optional.empty();
         }
-        Outlook.Spot with = outlook.spot(place, percent);
-        Outlook.Spot without = withoutStructure(spot).spot(place, percent);
+        SpotForecast with = advised.spots().get(place);
+        Outlook.Spot without = withoutStructure(spot).spot(place, advised.percentStrong());
         double narrower = without.high() - without.low() - (with.high() - with.low());
         return narrower < WORTH_SAYING
                 ? Optional.empty()

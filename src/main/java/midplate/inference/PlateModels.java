@@ -27,6 +27,7 @@ public final class PlateModels {
     private final List<LinkedPair> links;
     private final Map<String, StructureModel> structures;
     private final KeptLatest<Known, TraitPrior> known = new KeptLatest<>(MOST_CLOUDS);
+    private final KeptLatest<Known, StructureForecast> foretold = new KeptLatest<>(MOST_CLOUDS);
     private final KeptWindows windows = new KeptWindows();
     private final KeptLatest<Spot, TraitCloud> clouds = new KeptLatest<>(MOST_CLOUDS);
     private final KeptLatest<ReadElsewhere, Elsewhere> priors = new KeptLatest<>(MOST_PRIORS);
@@ -257,8 +258,8 @@ public final class PlateModels {
         if (narrowest == null) {
             return unread;
         }
-        boolean foretold = compounds.containsKey(spot) && structures.containsKey(pair);
-        return foretold && unread.varianceC() <= narrowest.varianceC() ? unread : narrowest.prior();
+        boolean isFitted = compounds.containsKey(spot) && structures.containsKey(pair);
+        return isFitted && unread.varianceC() <= narrowest.varianceC() ? unread : narrowest.prior();
     }
 
     /** What is thought of a spot before it was read: what its structure says, if that is known, or what compounds are like. */
@@ -272,7 +273,8 @@ public final class PlateModels {
 
     /** What a structure foretells in a pair; empty where that was not fitted. */
     public Optional<StructureForecast> forecast(String pair, GroupCounts counts) {
-        return Optional.ofNullable(structures.get(pair)).map(structure -> structure.forecast(counts));
+        return Optional.ofNullable(structures.get(pair))
+                .map(structure -> foretold.get(new Known(pair, counts), () -> structure.forecast(counts)));
     }
 
     private Elsewhere elsewhere(LinkedPair link, PlateScatter scatter, List<Trial> trials, TraitPrior before) {
