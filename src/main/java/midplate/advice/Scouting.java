@@ -67,8 +67,8 @@ public final class Scouting {
         this.valuing = analysis(percents, samples, VALUE_SEED);
     }
 
-    /** Refuses a number of jars that is none of 1, 2 and 3. */
-    public static void check(int jars) {
+    /** Refuses a number of jars that is none of 1, 2 and 3, before anything is worked out for it. */
+    static void check(int jars) {
         if (jars < 1 || jars > MOST_JARS) {
             throw new Refusal(
                     "jars",
@@ -100,10 +100,10 @@ public final class Scouting {
     /**
      * The plan for so many jars.
      *
+     * @param jars 1 to 3, as {@link #check} lets pass
      * @param likeliest the ratio advised when one plate is run after the other
      */
     ScoutingPlan plan(int jars, Ratio likeliest) {
-        check(jars);
         RoundValue straight = value(List.of(likeliest));
         List<Ratio> best = List.of(likeliest);
         RoundValue value = straight;

@@ -12,7 +12,10 @@ import midplate.words.Language;
 import midplate.words.Refusal;
 import midplate.words.Texts;
 
-/** The functional groups of all structures that were measured, found once. Immutable and safe to share between threads. */
+/**
+ * The functional groups of all structures that were measured, found once. Immutable and safe to share between threads. It stands in
+ * this room because none below may know both the measurements and the structures.
+ */
 public final class MeasuredStructures implements GroupCounter {
     private final Map<String, GroupCounts> counts;
 
