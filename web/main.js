@@ -1,6 +1,7 @@
 // @ts-check
 /** Puts the page together: the sheet, the question it asks, the answer, and all that shows them. */
 
+import { SWAP, fetchSwap } from "./answer/another.js";
 import { jarView, ratioText, reachView } from "./answer/jar.js";
 import { whyView } from "./answer/why.js";
 import { asking } from "./asking.js";
@@ -59,6 +60,7 @@ function draw() {
   patch(byId("plates"), ...platesView(state, act));
   patch(byId("jar"), ...jarView(state, act));
   patch(byId("reach"), ...reachView(state, act));
+  drawSwap();
   patch(byId("why"), ...whyView(state, act));
   patch(byId("card"), ...cardView(state, act));
   patch(byId("origin"), ...originView(state, act));
@@ -73,6 +75,13 @@ function drawWhat() {
   const view = spot && later(WHAT, fetchWhat, act)?.whatView(state, act, spot);
   patch(byId("what"), ...(view ?? []));
   byId("what").toggleAttribute("hidden", !view);
+}
+
+/** Other solvents of equal strength; open only while somebody looks for one. */
+function drawSwap() {
+  const view = state.looking.swap === "open" ? later(SWAP, fetchSwap, act)?.swapView(state, act) : undefined;
+  patch(byId("swap"), ...(view ?? []));
+  byId("swap").toggleAttribute("hidden", !view);
 }
 
 /** Opens what a fault is folded away in. */
@@ -131,7 +140,7 @@ byId("language").addEventListener("change", (event) => {
 });
 
 function startEmpty() {
-  state.looking.what = undefined;
+  Object.assign(state.looking, { what: undefined, swap: "folded", swapWish: undefined });
   history.replace(emptySheet());
   act.focus(`what-${history.sheet.spots[0].id}`);
 }

@@ -27,6 +27,7 @@ export function provenance(advice, setting, { library, sources, accuracy }) {
       say("page.chance-meaning", { count, low, high }),
       say(`answer.setting-${setting}`),
       ...(pair ? measured(pair, cited) : []),
+      ...(["theory", "guess"].includes(advice.basis) ? [say(`page.origin-model-${advice.basis}`), say("page.origin-model-sure-theory")] : []),
     ),
     make("p", { class: "formula" }, say("page.equation")),
     ...paragraphs(say("page.equation-words"), say("page.equation-source", { reference: cited.number(LAW) })),

@@ -16,6 +16,10 @@
  * @property {string} [find] what a group is searched by
  * @property {"open" | "folded"} [scout] whether several jars at once are thought of
  * @property {import("./scout/scouting.js").Scouted} [scouted] what came of asking for several jars at once
+ * @property {"open" | "folded"} [swap] whether other solvents are thought of
+ * @property {import("./swap/ask.js").Swapped} [swapped] what came of asking for them
+ * @property {import("./swap/ask.js").Wish} [swapWish] how they are wanted
+ * @property {{weak: string, strong: string}} [swapTook] the pair that was made that of the next plate there
  * @property {string} [came] what was fetched last
  * @property {string | undefined} asked the number whose origin is shown
  * @property {{chart: string, how: "copied" | "by-hand" | "no-picture"} | undefined} taken what came of the last chart taken away

@@ -9,8 +9,9 @@ import { additivePour } from "../sheet/additive.js";
 import { openWhat } from "../sheet/identity.js";
 import { say, sayWith } from "../texts.js";
 import { askable, askableMessage } from "../where/origin.js";
+import { anotherView } from "./another.js";
 import { curvesAt } from "./curves.js";
-import { runPlate } from "./run.js";
+import { ownPlates, runPlate } from "./run.js";
 import { shareText } from "./shares.js";
 import { whatIfView } from "./whatif.js";
 
@@ -104,6 +105,7 @@ function answer(state, act, advice) {
       }),
       make("a", { href: "#card", id: "to-card", class: "button" }, say("page.to-card")),
     ),
+    anotherView(state, act),
     expected(state, advice),
     ...whatIfView(state, act),
     beforePouring(state.published.library),
@@ -181,6 +183,7 @@ function chance(state, advice, decisive) {
       "aria-label": say("page.chance-label"),
     }),
     make("p", { id: "chance-words" }, ...askableMessage(advice.probabilityInWords)),
+    restsOn(/** @type {any} */ (state.answered), advice),
     ...decisive.map((note) => make("p", { class: "decisive" }, ...askableMessage(note))),
     other &&
       make("p", { class: "decisive" }, ...sayWith("page.best-alternative", { text: "" }, { text: () => make("span", {}, ...askableAlternative(other)) })),
@@ -190,6 +193,13 @@ function chance(state, advice, decisive) {
       ...sayWith("page.holds-for", { setting: say(`page.setting-${setting}`) }, { setting: (shown) => askable("setting", shown) }),
     ),
   );
+}
+
+/** Said beside a chance of a pair whose model comes from no plates of it: one's own count all the same. @param {import("../state.js").Answered} answered @param {any} advice @param {string} id of the line */
+export function restsOn(answered, { basis, weak, strong }, id = "rests-on") {
+  if (!["theory", "guess"].includes(basis)) return false;
+  const key = ownPlates(answered, weak.id, strong.id) ? `page.rests-on-${basis}-own` : `page.rests-on-${basis}`;
+  return make("p", { class: "decisive", id }, ...sayWith(key, { basis: say(`page.model-${basis}`) }, { basis: (shown) => make("b", {}, askable("model", shown)) }));
 }
 
 /** The next plate at the ratio looked at. @param {State} state @param {any} advice */

@@ -1,7 +1,7 @@
 // @ts-check
 /** The pour card: what to pin to the hood. Everything on it comes from the answer and the library. */
 
-import { alone, isDecisive, ratioText } from "../answer/jar.js";
+import { alone, isDecisive, ratioText, restsOn } from "../answer/jar.js";
 import { make } from "../dom.js";
 import { additivePour } from "../sheet/additive.js";
 import { exampleWords } from "../sheet/example.js";
@@ -110,7 +110,8 @@ function time(card) {
 }
 
 /** Where each spot should come to lie, and how likely all of it is. @param {import("../state.js").Answered} answered @param {any} advice */
-function expected({ sheet: { setting } }, advice) {
+function expected(answered, advice) {
+  const { setting } = answered.sheet;
   const row = (/** @type {any} */ { spot, rf, low, high }) =>
     make(
       "tr",
@@ -124,6 +125,7 @@ function expected({ sheet: { setting } }, advice) {
     make("h3", {}, say("page.card-expected")),
     make("table", { class: "spots" }, make("thead", {}, make("tr", {}, ...heads)), make("tbody", {}, ...advice.spots.map(row))),
     make("p", { class: "chance-line" }, ...askableMessage(advice.probabilityInWords), " ", ...settingSentence(setting)),
+    ...[restsOn(answered, advice, "card-rests-on")].filter((each) => each !== false),
   ];
 }
 

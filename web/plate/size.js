@@ -3,7 +3,7 @@
 
 import { make } from "../dom.js";
 import { choice, tick, typedField } from "../entry.js";
-import { pairsAtHand } from "../sheet/shelf.js";
+import { pairText, pairsAtHand } from "../sheet/shelf.js";
 import { findPlate, readingsOf } from "../sheet/sheet.js";
 import { say } from "../texts.js";
 import { fullName } from "./names.js";
@@ -47,10 +47,7 @@ export function sizeFold(state, act, plate) {
 /** @param {State} state @param {Act} act @param {Plate} plate */
 function solvents(state, act, plate) {
   const own = `${plate.weak} ${plate.strong}`;
-  const options = pairsAtHand(state).map(({ weak, strong }) => ({
-    value: `${weak.id} ${strong.id}`,
-    text: say("page.pair-option", { weak: weak.name, strong: strong.name }),
-  }));
+  const options = pairsAtHand(state).map((pair) => ({ value: `${pair.weak.id} ${pair.strong.id}`, text: pairText(pair) }));
   if (!options.some((each) => each.value === own)) options.push({ value: own, text: say("page.pair-option", solventNames(state, plate)) });
   return choice(state, {
     id: `solvents-${plate.id}`,

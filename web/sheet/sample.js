@@ -8,7 +8,7 @@ import { marked, say } from "../texts.js";
 import { askLine } from "../where/origin.js";
 import { addToNext, additiveEntry, additiveWords } from "./additive.js";
 import { identityLine } from "./identity.js";
-import { pairsAtHand, shelf } from "./shelf.js";
+import { choosePair, pairText, pairsAtHand, shelf } from "./shelf.js";
 import { COLOURS, SETTINGS, WINDOWS, addSpot, removeSpot } from "./sheet.js";
 
 /** @typedef {import("../state.js").State} State @typedef {import("../state.js").Act} Act */
@@ -88,7 +88,7 @@ function eluent(state, act) {
   const chosen = `${sheet.weak} ${sheet.strong}`;
   const added = additiveWords(sheet.additive);
   const inUse = pairs.find(({ weak, strong }) => chosen === `${weak.id} ${strong.id}`);
-  const words = inUse ? say("page.pair-option", { weak: inUse.weak.name, strong: inUse.strong.name }) : say("page.eluent-wanted");
+  const words = inUse ? pairText(inUse) : say("page.eluent-wanted");
   return make(
     "details",
     { id: "eluent", open: isWide() },
@@ -97,11 +97,11 @@ function eluent(state, act) {
       id: "pair",
       label: say("page.pair"),
       value: chosen,
-      options: pairs.map(({ weak, strong }) => ({
-        value: `${weak.id} ${strong.id}`,
-        text: say("page.pair-option", { weak: weak.name, strong: strong.name }),
-      })),
-      chosen: (value) => act.edit((next) => choosePair(next, value)),
+      options: pairs.map((pair) => ({ value: `${pair.weak.id} ${pair.strong.id}`, text: pairText(pair) })),
+      chosen: (value) => {
+        const [weak, strong] = value.split(" ");
+        act.edit((next) => choosePair(next, weak, strong));
+      },
     }),
     additiveEntry(state, {
       id: "additive",
@@ -126,15 +126,6 @@ function eluent(state, act) {
       chosen: (value) => act.edit((next) => { next.setting = value; }),
     }),
   );
-}
-
-/** Plates that nothing stands on yet take the new pair, too. @param {import("./sheet.js").Sheet} sheet @param {string} value */
-function choosePair(sheet, value) {
-  [sheet.weak, sheet.strong] = value.split(" ");
-  for (const plate of sheet.plates) {
-    const untouched = plate.eluent.trim() === "" && plate.lanes.every((lane) => lane.readings.length === 0);
-    if (untouched) [plate.weak, plate.strong] = [sheet.weak, sheet.strong];
-  }
 }
 
 /** The layers that were measured. @param {State} state @returns {string[]} */

@@ -84,5 +84,22 @@ export function valuesUsed(state) {
   );
 }
 
+/** The printed strengths that a pair without measurements was made from. @param {any} library @param {string[]} solvents @returns {import("./origins.js").Cited[]} */
+export function strengthsUsed(library, solvents) {
+  return solvents.flatMap((id) => {
+    const solvent = solventOf(library, id);
+    return (solvent?.values ?? [])
+      .filter((/** @type {any} */ value) => value.property === "eluent_strength" && value.condition === STRENGTHS && !value.use.startsWith("kept"))
+      .map((/** @type {any} */ value) => ({
+        source: value.source,
+        locator: say("page.used-strength", { solvent: solvent.name, value: shownValue(value), locator: value.locator }),
+        basis: value.basis,
+      }));
+  });
+}
+
+/** The table of strengths that such pairs are made from. */
+const STRENGTHS = "silica newer";
+
 /** @type {Record<string, string>} */
 const USED = { surface_tension: "page.used-tension", viscosity: "page.used-viscosity" };

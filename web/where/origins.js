@@ -1,9 +1,10 @@
 // @ts-check
 /** The origin of every number of the page, as data: what it is, its formula, its sources with their basis, how sure it is. */
 
+import { ownPlates } from "../answer/run.js";
 import { say } from "../texts.js";
 import { adviceOf, facts, measuredPair, settingWords, sheetOf } from "./facts.js";
-import { cautionOrigin, hazardOrigin, valueOrigin, valuesUsed } from "./listed.js";
+import { cautionOrigin, hazardOrigin, strengthsUsed, valueOrigin, valuesUsed } from "./listed.js";
 import { cited } from "./sources.js";
 
 /** @typedef {import("../state.js").State} State */
@@ -153,6 +154,31 @@ export const ORIGINS = {
     sources: [LAW, FIT, { basis: "assumed", gives: "page.gives-setting" }],
     sure: "page.origin-scout-sure",
   },
+  model: { ...MODEL, formula: undefined, sources: [], title: "page.origin-model", texts: [], sure: "page.origin-model-sure-measured" },
+  "swap-middle": { ...MODEL, title: "page.origin-swap-middle", texts: ["page.origin-swap-middle-what"], sure: "page.origin-swap-chance-sure" },
+  "swap-equal": { ...MODEL, title: "page.origin-swap-equal", texts: ["page.origin-swap-equal-what"], sure: "page.origin-swap-equal-sure" },
+  "swap-chance": {
+    ...MODEL,
+    title: "page.origin-swap-chance",
+    texts: ["page.origin-swap-chance-what"],
+    sources: [LAW, FIT, { basis: "assumed", gives: "page.gives-setting" }],
+    sure: "page.origin-swap-chance-sure",
+  },
+  "swap-apart": {
+    ...MODEL,
+    title: "page.origin-swap-apart",
+    texts: ["page.origin-swap-apart-what"],
+    sources: [LAW, FIT, { basis: "assumed", gives: "page.gives-setting" }],
+    sure: "page.origin-swap-chance-sure",
+  },
+  "swap-goal": {
+    ...MODEL,
+    title: "page.origin-swap-goal",
+    texts: ["page.origin-swap-goal-what"],
+    sources: [LAW, FIT, { basis: "assumed", gives: "page.gives-setting" }],
+    sure: "page.origin-swap-chance-sure",
+  },
+  "swap-spot": { ...MODEL, title: "page.origin-swap-spot", texts: ["page.origin-swap-spot-what"], sure: "page.origin-swap-chance-sure" },
   setting: {
     title: "page.origin-setting",
     texts: [],
@@ -177,33 +203,49 @@ export function originOf(state, asked) {
   if (about === "caution") return cautionOrigin(state, which);
   const origin = ORIGINS[about];
   if (!origin) throw new Error(`Nothing tells where "${about}" comes from.`);
+  const pair = pairOf(state, origin, which);
+  const unmeasured = pair !== undefined && pair.basis !== "measured";
   /** @type {Record<string, string | number>} */
-  const known = { name: "", effect: NONE, energy: NONE, ...facts(state), spot: which.spot ?? "", ...which };
+  const known = { name: "", effect: NONE, energy: NONE, lowShare: NONE, highShare: NONE, ...facts(state), spot: which.spot ?? "", model: pair ? say(`page.model-${pair.basis}`) : NONE, ...which };
   const told = [
-    ...origin.texts,
+    ...(about === "swap-equal" && which.aim ? ["page.origin-swap-aim-what"] : origin.texts),
     ...(origin.apart && sheetOf(state).apart.length ? [origin.apart] : []),
     ...(which.energy ? [which.basis === "own" ? "page.origin-group-analogy" : "page.origin-group-energy"] : []),
     ...(origin.judged && known.right !== NONE ? [origin.judged] : []),
+    ...(pair && (unmeasured || about === "model") ? [`page.origin-model-${pair.basis}`] : []),
   ];
   return {
     title: say(origin.title, known),
     texts: [...told.map((text) => say(text, known)), ...(origin.more === "setting" ? [settingWords(state)] : [])],
     formula: origin.formula && say(origin.formula, known),
-    sources: [...measured(state, origin), ...origin.sources, ...(origin.more === "front" ? valuesUsed(state) : [])].map((one) => cited(state, one)),
-    sure: say(sureOf(origin, known), known),
-    further: origin.further,
+    sources: [...restsOn(state, pair), ...origin.sources, ...(origin.more === "front" ? valuesUsed(state) : [])].map((one) => cited(state, one)),
+    sure: say(sureOf(about, origin, known, pair && unmeasured ? (ownPlates(state.answered, pair.weakId, pair.strongId) ? "own" : "theory") : "measured"), known),
+    further: which.weakId ? undefined : origin.further,
   };
 }
 
-/** The works whose plates the pair's curve was fitted to. @param {State} state @param {Described} origin @returns {Cited[]} */
-function measured(state, origin) {
+/** @typedef {{basis: string, weakId: string, strongId: string}} PairAsked */
+
+/** The pair that a number of the model belongs to: the one it names, or that of the advice. @param {State} state @param {Described} origin @param {Record<string, string>} which @returns {PairAsked | undefined} */
+function pairOf(state, origin, { basis, weakId, strongId }) {
+  if (origin.more !== "pair") return undefined;
+  if (weakId) return { basis, weakId, strongId };
   const advice = adviceOf(state);
-  const pair = origin.more === "pair" && advice && state.published.library ? measuredPair(advice, state.published.library) : undefined;
-  return (pair?.sources ?? []).map((/** @type {string} */ source) => ({ source, basis: "measured" }));
+  return advice && { basis: advice.basis ?? "measured", weakId: advice.weak.id, strongId: advice.strong.id };
 }
 
-/** Of a pair that was not judged by itself nothing is said in figures. @param {Described} origin @param {Record<string, string | number>} known */
-function sureOf(origin, known) {
+/** The works whose plates the pair's curve was fitted to, or those that print the strengths it was made from. @param {State} state @param {PairAsked | undefined} pair @returns {Cited[]} */
+function restsOn(state, pair) {
+  const { library } = state.published;
+  if (!pair || !library) return [];
+  if (pair.basis !== "measured") return strengthsUsed(library, [pair.weakId, pair.strongId]);
+  const found = measuredPair({ sorbent: sheetOf(state).sorbent, weak: { id: pair.weakId }, strong: { id: pair.strongId } }, library);
+  return (found?.sources ?? []).map((/** @type {string} */ source) => ({ source, basis: "measured" }));
+}
+
+/** Of a pair that was not judged by itself nothing is said in figures. @param {string} about @param {Described} origin @param {Record<string, string | number>} known @param {"measured" | "theory" | "own"} stands theory alone, or one's own plates besides */
+function sureOf(about, origin, known, stands) {
+  if (stands !== "measured" && about !== "swap-equal" && origin.more === "pair") return `page.origin-model-sure-${stands}`;
   const unjudged = origin.sure === "page.origin-rf-sure" && known.error === NONE;
   return unjudged ? "page.origin-unjudged-sure" : origin.sure;
 }

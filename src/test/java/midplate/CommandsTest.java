@@ -126,6 +126,27 @@ class CommandsTest {
     }
 
     @Test
+    void otherEluentsComeAfterTheAdvice() {
+        Said said = line("advise|--run|20: A=0.3, B=0.35|--others");
+        assertEquals(0, said.status(), said.err());
+        String out = said.out().replaceAll("\\s+", " ");
+        assertTrue(out.indexOf("Next plate: ") < out.indexOf("Other eluents as strong as"), out);
+        assertTrue(out.contains(" hexane : diethyl ether (") && out.contains(" – measured."), out);
+        assertTrue(out.contains("safety data sheet"), out);
+        assertTrue(said.out().lines().allMatch(text -> text.length() <= 80), said.out());
+        String safe = line("advise|--run|20: A=0.3|--others|safety|--json").out();
+        assertTrue(safe.startsWith("{") && safe.contains("\"rank\":\"safety\""), safe);
+    }
+
+    @Test
+    void anOrderOfOtherEluentsThatIsNoneIsToldWithTheOnesThereAre() {
+        String err = line("advise|--run|20: A=0.3|--others|cheap").err().replaceAll("\\s+", " ");
+        assertTrue(err.contains("--others") && err.contains("apart, safety, drying, measured"), err);
+        String both = line("advise|--run|20: A=0.3|--jars|2|--others").err();
+        assertTrue(both.contains("one at a time"), both);
+    }
+
+    @Test
     void advisesInWordsWithinEightyColumns() {
         Said said = line("advise|--run|10: A=0.05, B=0.12");
         assertEquals(0, said.status(), said.err());

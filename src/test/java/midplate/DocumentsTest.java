@@ -15,8 +15,8 @@ import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
-import midplate.catalogue.MeasuredPair;
 import midplate.catalogue.MeasuredPairs;
+import midplate.catalogue.PlatePair;
 import midplate.catalogue.SolventCatalogue;
 import org.junit.jupiter.api.Test;
 import picocli.CommandLine;
@@ -105,8 +105,7 @@ class DocumentsTest {
     @Test
     void theCountsOfTheReadmeAreThoseOfTheCurves() throws IOException {
         String readme = read("README.md").replaceAll("\\s+", " ");
-        for (MeasuredPair pair :
-                MeasuredPairs.builtIn(SolventCatalogue.builtIn()).pairs()) {
+        for (PlatePair pair : MeasuredPairs.builtIn(SolventCatalogue.builtIn()).pairs()) {
             String readings = Integer.toString(pair.readings()).replaceAll("(\\d)(\\d{3})$", "$1 $2");
             assertTrue(readme.contains(pair.compounds() + " series, " + readings + " readings"), pair.id());
         }

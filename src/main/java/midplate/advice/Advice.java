@@ -1,6 +1,7 @@
 package midplate.advice;
 
 import java.util.List;
+import midplate.catalogue.PairBasis;
 import midplate.words.Message;
 
 /**
@@ -17,6 +18,7 @@ import midplate.words.Message;
  * @param alternatives what to do instead, the likeliest first; empty while the advice itself is good
  * @param goal the chance that every spot lies in the window and the named pairs apart
  * @param card what to do at the jar
+ * @param basis what the model of the pair rests on
  */
 public record Advice(
         Ratio ratio,
@@ -29,7 +31,8 @@ public record Advice(
         double chanceNoRatioWorks,
         List<Alternative> alternatives,
         Goal goal,
-        PourCard card) {
+        PourCard card,
+        PairBasis basis) {
     /** Keeps its own copies. */
     public Advice {
         why = List.copyOf(why);

@@ -4,9 +4,11 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import midplate.catalogue.FunctionalGroups;
-import midplate.catalogue.MeasuredPair;
 import midplate.catalogue.MeasuredPairs;
+import midplate.catalogue.PlatePair;
 import midplate.catalogue.SolventCatalogue;
+import midplate.catalogue.TheoryPair;
+import midplate.catalogue.TheoryPairs;
 import midplate.chemistry.GroupCounts;
 import midplate.chemistry.Solvent;
 import midplate.chemistry.Sorbent;
@@ -21,33 +23,36 @@ import midplate.words.Refusal;
 /**
  * Answers questions about the next plate. Immutable but for what it keeps, and safe to share between threads.
  *
- * <p>A question is refused when its two solvents are no eluent, stand in the wrong order, or were not measured together.
+ * <p>A question is refused when its two solvents are no eluent, stand in the wrong order, or not even theory knows them together.
  */
 public final class Adviser {
     /** So many questions are remembered with what was answered; a hard one takes about half a megabyte. */
     private static final int MOST_KEPT = 32;
 
     private final SolventCatalogue catalogue;
-    private final List<MeasuredPair> measured;
     private final PairChoice pairs;
     private final PlateModels models;
     private final KeptLatest<Question, KeptConsultation> latest = new KeptLatest<>(MOST_KEPT);
 
     private Adviser(SolventCatalogue catalogue, MeasuredPairs curves) {
+        Optional<TheoryPairs> theory = curves.theory().map(strength -> TheoryPairs.of(catalogue, curves, strength));
         this.catalogue = catalogue;
-        this.measured = curves.pairs();
-        this.pairs = new PairChoice(catalogue, measured);
-        this.models = PlateModels.of(curves, FunctionalGroups.builtIn());
+        this.pairs = new PairChoice(
+                catalogue,
+                curves.pairs(),
+                (sorbent, weak, strong) -> theory.flatMap(pairs -> pairs.find(sorbent, weak, strong))
+                        .map(TheoryPair::pair));
+        this.models = PlateModels.of(curves, FunctionalGroups.builtIn(), id -> theory.flatMap(pairs -> pairs.find(id)));
     }
 
     /** An adviser with the curves packed with the program. */
     public static Adviser builtIn(SolventCatalogue catalogue) {
-        return new Adviser(catalogue, MeasuredPairs.builtIn(catalogue));
+        return of(catalogue, MeasuredPairs.builtIn(catalogue));
     }
 
     /** An adviser with curves from a folder that {@code calibrate} wrote. */
     public static Adviser of(SolventCatalogue catalogue, Path curves) {
-        return new Adviser(catalogue, MeasuredPairs.read(curves, catalogue));
+        return of(catalogue, MeasuredPairs.read(curves, catalogue));
     }
 
     /** An adviser with curves just fitted. */
@@ -55,27 +60,25 @@ public final class Adviser {
         return new Adviser(catalogue, curves);
     }
 
-    /** The pairs that can be asked about. */
-    public List<MeasuredPair> measured() {
-        return measured;
+    /** The measured pairs. */
+    public List<PlatePair> measured() {
+        return pairs.measured();
+    }
+
+    /** The pairs of which there is theory only, on silica. */
+    public List<PlatePair> byTheory() {
+        return pairs.byTheory(Sorbent.SILICA);
     }
 
     /** Refuses two solvents that are no eluent, or do not stand on the shelf, with the reason. */
     public void check(Question question) {
-        lacking(question, "weak", question.weak());
-        lacking(question, "strong", question.strong());
+        question.wishes().shelf().check(question.weak(), question.strong());
         pairs.check("", question.sorbent(), question.weak(), question.strong());
     }
 
-    private static void lacking(Question question, String field, Solvent solvent) {
-        question.wishes().shelf().lacks(field, solvent).ifPresent(refusal -> {
-            throw refusal;
-        });
-    }
-
     /**
-     * What the structure of a compound foretells of its traits in a pair; empty where that was not fitted. Refuses a pair that was
-     * not measured.
+     * What the structure of a compound foretells of its traits in a pair; empty where that was not fitted. Refuses a pair of which
+     * not even theory exists.
      *
      * @param counts the groups of the compound
      */
@@ -104,6 +107,11 @@ public final class Adviser {
         return consult(question).scout(jars);
     }
 
+    /** Which other eluents may take the place of a mixture, whose solvents need not stand on the shelf. */
+    public Replacements others(Question question, OthersWish wish) {
+        return consult(question).others(wish);
+    }
+
     /** Learns what the plates of a question say, once for everything that is asked of it, and for the same question asked again. */
     public Consultation consult(Question question) {
         KeptConsultation kept = latest.get(question, () -> new KeptConsultation(() -> learned(question)));
@@ -121,15 +129,15 @@ public final class Adviser {
                     Message.of("allowed.spots-from-to", "least", 1, "most", 50),
                     Message.of("todo.name-one-spot"));
         }
-        check(question);
+        pairs.check("", question.sorbent(), question.weak(), question.strong());
         Shelf shelf = question.wishes().shelf();
-        MeasuredPair pair = pairs.require(question.sorbent(), question.weak(), question.strong(), shelf);
+        PlatePair pair = pairs.require(question.sorbent(), question.weak(), question.strong(), shelf);
         UsedRuns runs = UsedRuns.of(question, pair, pairs, models);
         Knowledge knowledge =
                 models.learn(pair.id(), question.setting(), question.spots(), runs.all(), question.structures());
         Window window = question.window();
         Outlook outlook = models.outlook(knowledge, question.setting(), window.low(), window.high());
         List<Message> standIns = pairs.standInNotes(question.weak(), question.strong(), shelf);
-        return new PlateConsultation(question, pair, runs, outlook, models, measured, catalogue, standIns);
+        return new PlateConsultation(question, pair, runs, outlook, models, pairs, catalogue, standIns);
     }
 }

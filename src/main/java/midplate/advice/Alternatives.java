@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.stream.IntStream;
-import midplate.catalogue.MeasuredPair;
+import midplate.catalogue.PlatePair;
 import midplate.chemistry.RetentionFactor;
 import midplate.chemistry.Solvent;
 import midplate.inference.Knowledge;
@@ -28,14 +28,14 @@ final class Alternatives {
     private static final double MOVES = 0.05;
 
     private final Question question;
-    private final MeasuredPair asked;
+    private final PlatePair asked;
     private final Outlook outlook;
     private final PlateModels models;
     private final PairChoice choice;
     private final Parting parting;
     private final List<Double> percents;
 
-    Alternatives(Question question, MeasuredPair asked, Outlook outlook, PlateModels models, PairChoice choice) {
+    Alternatives(Question question, PlatePair asked, Outlook outlook, PlateModels models, PairChoice choice) {
         this.choice = choice;
         this.parting = question.parting();
         this.question = question;
@@ -46,11 +46,11 @@ final class Alternatives {
     }
 
     /** Those that do better than a chance by more than 0.02, the best first. */
-    List<Alternative> betterThan(double chance, UsedRuns runs, List<MeasuredPair> measured) {
+    List<Alternative> betterThan(double chance, UsedRuns runs, List<PlatePair> measured) {
         List<Alternative> all = new ArrayList<>();
         repeated().ifPresent(all::add);
         twoPlates().ifPresent(all::add);
-        for (MeasuredPair other : measured) {
+        for (PlatePair other : measured) {
             if (!other.id().equals(asked.id())) {
                 otherPair(other, runs).ifPresent(all::add);
             }
@@ -143,7 +143,7 @@ final class Alternatives {
     }
 
     /** Another pair; empty where the shelf lacks one of its solvents, or nothing is known of it. */
-    private Optional<Alternative> otherPair(MeasuredPair other, UsedRuns runs) {
+    private Optional<Alternative> otherPair(PlatePair other, UsedRuns runs) {
         Optional<Solvent> weak = question.wishes().shelf().inPlaceOf(other.weak(), choice::standard);
         Optional<Solvent> strong = question.wishes().shelf().inPlaceOf(other.strong(), choice::standard);
         if (weak.isEmpty() || strong.isEmpty()) {
@@ -174,7 +174,7 @@ final class Alternatives {
         return read && asked.stream().noneMatch(own -> own.number() == plate.number());
     }
 
-    private Outlook outlook(MeasuredPair other, UsedRuns runs) {
+    private Outlook outlook(PlatePair other, UsedRuns runs) {
         Knowledge knowledge =
                 models.learn(other.id(), question.setting(), question.spots(), runs.all(), question.structures());
         return models.outlook(
@@ -193,7 +193,7 @@ final class Alternatives {
     }
 
     /** The mixtures of a pair that its curve can be trusted for. */
-    private static List<Double> trusted(MeasuredPair pair) {
+    private static List<Double> trusted(PlatePair pair) {
         return PourableRatios.between(pair.trustedFrom(), pair.trustedTo()).stream()
                 .map(Ratio::percentStrong)
                 .toList();

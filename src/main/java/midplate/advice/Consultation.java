@@ -17,6 +17,9 @@ public interface Consultation {
     /** Which plates to run at once when so many jars are free, 1 to 3, and whether that beats going straight. */
     ScoutingPlan scout(int jars);
 
+    /** Which other pairs of solvents may take the place of a mixture, at which ratio, and how sure that is. */
+    Replacements others(OthersWish wish);
+
     /** What the spots without a label may be, by plate, lane and place; empty where every spot seen has its name. */
     default List<SpotGuess> whichIsWhich() {
         return List.of();

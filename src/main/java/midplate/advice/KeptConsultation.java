@@ -74,6 +74,11 @@ final class KeptConsultation implements Consultation {
     }
 
     @Override
+    public synchronized Replacements others(OthersWish wish) {
+        return open().others(wish);
+    }
+
+    @Override
     public synchronized List<SpotGuess> whichIsWhich() {
         return open().whichIsWhich();
     }

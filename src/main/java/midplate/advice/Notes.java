@@ -5,7 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import midplate.catalogue.LocalizationClass;
-import midplate.catalogue.MeasuredPair;
+import midplate.catalogue.PairBasis;
+import midplate.catalogue.PlatePair;
 import midplate.catalogue.SolventCatalogue;
 import midplate.inference.Outlook;
 import midplate.inference.PlateRun;
@@ -30,18 +31,13 @@ final class Notes {
     private static final double ALIKE = 0.015;
 
     private final Question question;
-    private final MeasuredPair pair;
+    private final PlatePair pair;
     private final SolventCatalogue catalogue;
     private final Suggestions suggestions;
     private final Set<String> judged;
 
     /** @param judged spots of which their structure says something in this pair */
-    Notes(
-            Question question,
-            MeasuredPair pair,
-            List<MeasuredPair> measured,
-            SolventCatalogue catalogue,
-            Set<String> judged) {
+    Notes(Question question, PlatePair pair, List<PlatePair> measured, SolventCatalogue catalogue, Set<String> judged) {
         this.judged = Set.copyOf(judged);
         this.question = question;
         this.pair = pair;
@@ -57,6 +53,9 @@ final class Notes {
             UsedRuns runs,
             double chanceNoRatio) {
         List<Message> notes = new ArrayList<>();
+        if (pair.basis() != PairBasis.MEASURED) {
+            notes.add(basis(runs));
+        }
         if (chanceNoRatio > LIKELY) {
             notes.add(noRatio(Reasons.times(chanceNoRatio)));
         }
@@ -73,6 +72,18 @@ final class Notes {
         }
         glassware(best, forecast.percentStrong(), pour).ifPresent(notes::add);
         return notes;
+    }
+
+    /** What a pair rests on that was not measured, with the names of the solvents in the jar. */
+    private Message basis(UsedRuns runs) {
+        boolean wasRun = runs.own().stream().anyMatch(plate -> !plate.readings().isEmpty());
+        String key = pair.basis() == PairBasis.GUESS ? "advice.guess-pair" : "advice.theory-pair";
+        return Message.of(
+                wasRun ? "advice.theory-own-plates" : key,
+                "weak",
+                question.weak().said(),
+                "strong",
+                question.strong().said());
     }
 
     /** That no ratio may work, in words as strong as the number. */
@@ -203,7 +214,7 @@ final class Notes {
         if (percent < pair.trustedFrom() - PourableRatios.PRINTED
                 || percent > pair.trustedTo() + PourableRatios.PRINTED) {
             notes.add(Message.of(
-                    "advice.untrusted-range",
+                    pair.basis() == PairBasis.MEASURED ? "advice.untrusted-range" : "advice.untrusted-range-theory",
                     "percent",
                     Digits.percent(percent),
                     "from",

@@ -4,7 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import midplate.catalogue.EluentRules;
-import midplate.catalogue.MeasuredPair;
+import midplate.catalogue.PairBasis;
+import midplate.catalogue.PlatePair;
 import midplate.catalogue.SolventCatalogue;
 import midplate.chemistry.Solvent;
 import midplate.chemistry.Sorbent;
@@ -12,14 +13,20 @@ import midplate.words.Allowed;
 import midplate.words.Message;
 import midplate.words.Refusal;
 
-/** Whether two solvents make an eluent, and which measured pair stands for them. */
+/** Whether two solvents make an eluent, and which pair of which there is a model stands for them: a measured one before theory. */
 final class PairChoice {
+    /** So many pairs by theory are named in a refusal. */
+    private static final int MOST_NAMED = 6;
+
     private final SolventCatalogue catalogue;
     private final EluentRules rules;
-    private final List<MeasuredPair> measured;
+    private final List<PlatePair> measured;
+    private final PairFinder theory;
 
-    PairChoice(SolventCatalogue catalogue, List<MeasuredPair> measured) {
+    /** @param theory asked for pairs that were not measured */
+    PairChoice(SolventCatalogue catalogue, List<PlatePair> measured, PairFinder theory) {
         this.catalogue = catalogue;
+        this.theory = theory;
         this.rules = EluentRules.of(catalogue);
         this.measured = List.copyOf(measured);
     }
@@ -35,14 +42,32 @@ final class PairChoice {
         });
     }
 
-    /** The measured pair that stands for two solvents; empty when there is none. */
-    Optional<MeasuredPair> find(Sorbent sorbent, Solvent weak, Solvent strong) {
-        String id = MeasuredPair.id(sorbent, standard(weak), standard(strong));
-        return measured.stream().filter(pair -> pair.id().equals(id)).findFirst();
+    /** The pair that stands for two solvents; empty when there is none, or both are calculated as one solvent. */
+    Optional<PlatePair> find(Sorbent sorbent, Solvent weak, Solvent strong) {
+        Solvent weaker = standard(weak);
+        Solvent stronger = standard(strong);
+        if (weaker.equals(stronger)) {
+            return Optional.empty();
+        }
+        String id = PlatePair.id(sorbent, weaker, stronger);
+        return measured.stream()
+                .filter(pair -> pair.id().equals(id))
+                .findFirst()
+                .or(() -> theory.find(sorbent, weaker, stronger));
     }
 
-    /** The same, refusing a pair without open measurements; it names those that the shelf allows. */
-    MeasuredPair require(Sorbent sorbent, Solvent weak, Solvent strong, Shelf shelf) {
+    /** The pairs that were measured. */
+    List<PlatePair> measured() {
+        return measured;
+    }
+
+    /** Whether two solvents are an eluent in this order. */
+    boolean allows(Sorbent sorbent, Solvent weak, Solvent strong) {
+        return rules.against("strong", sorbent, weak, strong).isEmpty();
+    }
+
+    /** The same, refusing a pair of which not even theory exists; it names what is possible, with a shelf what that allows. */
+    PlatePair require(Sorbent sorbent, Solvent weak, Solvent strong, Shelf shelf) {
         if (sorbent != Sorbent.SILICA) {
             throw new Refusal(
                     "sorbent",
@@ -51,11 +76,26 @@ final class PairChoice {
                     Allowed.words(Sorbent.SILICA.id()),
                     Message.of("todo.ask-strength-or-silica"));
         }
-        return find(sorbent, weak, strong).orElseThrow(() -> notMeasured(weak, strong, shelf));
+        return find(sorbent, weak, strong).orElseThrow(() -> notMeasured(sorbent, weak, strong, shelf));
     }
 
-    private Refusal notMeasured(Solvent weak, Solvent strong, Shelf shelf) {
-        List<Message> names = pairNames(shelf);
+    /** The pairs of two solvents, in the order of the catalogue, of which there is theory only; none that another solvent stands for. */
+    List<PlatePair> byTheory(Sorbent sorbent) {
+        List<PlatePair> pairs = new ArrayList<>();
+        for (Solvent weak : catalogue.solvents()) {
+            for (Solvent strong : catalogue.solvents()) {
+                if (standard(weak).equals(weak) && standard(strong).equals(strong) && allows(sorbent, weak, strong)) {
+                    find(sorbent, weak, strong)
+                            .filter(pair -> pair.basis() != PairBasis.MEASURED)
+                            .ifPresent(pairs::add);
+                }
+            }
+        }
+        return pairs;
+    }
+
+    private Refusal notMeasured(Sorbent sorbent, Solvent weak, Solvent strong, Shelf shelf) {
+        List<Message> names = pairNames(sorbent, weak, shelf);
         return new Refusal(
                 "strong",
                 Message.of("advice.pair-not-measured", "weak", weak.said(), "strong", strong.said()),
@@ -64,9 +104,18 @@ final class PairChoice {
                 Message.of("todo.choose-pair"));
     }
 
-    private List<Message> pairNames(Shelf shelf) {
+    /** The measured pairs, then some with the same weak solvent by theory. */
+    private List<Message> pairNames(Sorbent sorbent, Solvent asked, Shelf shelf) {
+        List<PlatePair> possible = new ArrayList<>(measured);
+        for (Solvent strong : catalogue.solvents()) {
+            if (possible.size() < measured.size() + MOST_NAMED && allows(sorbent, asked, strong)) {
+                find(sorbent, asked, strong)
+                        .filter(pair -> !possible.contains(pair))
+                        .ifPresent(possible::add);
+            }
+        }
         List<Message> names = new ArrayList<>();
-        for (MeasuredPair pair : measured) {
+        for (PlatePair pair : possible) {
             Optional<Solvent> weak = shelf.inPlaceOf(pair.weak(), this::standard);
             Optional<Solvent> strong = shelf.inPlaceOf(pair.strong(), this::standard);
             if (weak.isPresent() && strong.isPresent()) {

@@ -10,7 +10,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.DoubleUnaryOperator;
 import java.util.stream.IntStream;
-import midplate.catalogue.MeasuredPair;
+import midplate.catalogue.PlatePair;
 import midplate.catalogue.SolventCatalogue;
 import midplate.inference.Climb;
 import midplate.inference.Outlook;
@@ -27,11 +27,11 @@ final class PlateConsultation implements Consultation {
     private static final double GOOD_ENOUGH = 0.6;
 
     private final Question question;
-    private final MeasuredPair pair;
+    private final PlatePair pair;
     private final UsedRuns runs;
     private final Outlook outlook;
     private final PlateModels models;
-    private final List<MeasuredPair> measured;
+    private final PairChoice choice;
     private final SolventCatalogue catalogue;
     private final List<Message> standIns;
     private final List<Integer> spots;
@@ -39,11 +39,11 @@ final class PlateConsultation implements Consultation {
 
     PlateConsultation(
             Question question,
-            MeasuredPair pair,
+            PlatePair pair,
             UsedRuns runs,
             Outlook outlook,
             PlateModels models,
-            List<MeasuredPair> measured,
+            PairChoice choice,
             SolventCatalogue catalogue,
             List<Message> standIns) {
         this.question = question;
@@ -51,7 +51,7 @@ final class PlateConsultation implements Consultation {
         this.runs = runs;
         this.outlook = outlook;
         this.models = models;
-        this.measured = measured;
+        this.choice = choice;
         this.catalogue = catalogue;
         this.standIns = standIns;
         this.spots = IntStream.range(0, question.spots().size()).boxed().toList();
@@ -70,6 +70,7 @@ final class PlateConsultation implements Consultation {
 
     @Override
     public Advice advice() {
+        onShelf();
         RatioSearch search = RatioSearch.of(aim, question.window());
         RatioSearch.Found best = search.optimum();
         Ratio ratio = search.pourable(question.glassware());
@@ -80,10 +81,10 @@ final class PlateConsultation implements Consultation {
         Goal goal = goal(forecast);
         List<Alternative> instead = goal.chance() >= GOOD_ENOUGH
                 ? List.of()
-                : new Alternatives(question, pair, outlook, models, new PairChoice(catalogue, measured))
-                        .betterThan(goal.chance(), runs, measured);
+                : new Alternatives(question, pair, outlook, models, choice)
+                        .betterThan(goal.chance(), runs, choice.measured());
         Optional<Message> bestChance = new BestChance(search).beside(goal.chance(), CurvePoints.regular());
-        Suggestions suggestions = new Suggestions(question, pair, measured, catalogue);
+        Suggestions suggestions = new Suggestions(question, pair, choice.measured(), catalogue);
         StructureReasons structures = new StructureReasons(question, models, outlook, runs);
         return new Advice(
                 ratio,
@@ -92,12 +93,13 @@ final class PlateConsultation implements Consultation {
                 best.chance(),
                 pour,
                 new Reasons(question, forecast, goal, bestChance, outlook.knowledge(), suggestions)
-                        .all(runs, gap, pair.compounds(), structures),
+                        .all(runs, gap, pair, structures),
                 notes(best, forecast, pour, noRatio, structures),
                 noRatio,
                 instead,
                 goal,
-                new JarFilling(question, pour, catalogue).card());
+                new JarFilling(question, pour, catalogue).card(),
+                pair.basis());
     }
 
     /** The goal, and each pair by itself: at least as likely as all of it. */
@@ -132,7 +134,7 @@ final class PlateConsultation implements Consultation {
                 .in(runs.own(), question));
         structures.notFitted().ifPresent(notes::add);
         notes.addAll(new Additives(question, catalogue).notes());
-        notes.addAll(new Notes(question, pair, measured, catalogue, structures.judged())
+        notes.addAll(new Notes(question, pair, choice.measured(), catalogue, structures.judged())
                 .all(outlook, best, forecast, pour, runs, noRatio));
         notes.addAll(Identities.of(outlook.knowledge()).notes());
         notes.addAll(standIns);
@@ -140,11 +142,27 @@ final class PlateConsultation implements Consultation {
         return List.copyOf(notes);
     }
 
+    /** What is to be poured stands on the shelf; what is to be replaced need not. */
+    private void onShelf() {
+        question.wishes().shelf().check(question.weak(), question.strong());
+    }
+
     @Override
     public ScoutingPlan scout(int jars) {
+        onShelf();
         Scouting.check(jars);
         return new Scouting(question, aim)
                 .plan(jars, RatioSearch.of(aim, question.window()).pourable(question.glassware()));
+    }
+
+    @Override
+    public Replacements others(OthersWish wish) {
+        double percent = wish.percentStrong()
+                .orElseGet(() -> RatioSearch.of(aim, question.window())
+                        .pourable(question.glassware())
+                        .percentStrong());
+        return new OtherEluents(question, pair, runs, outlook, models, choice, catalogue)
+                .of(percent, wish.rankFor(question.spots().size()));
     }
 
     @Override
@@ -154,11 +172,13 @@ final class PlateConsultation implements Consultation {
 
     @Override
     public List<Forecast> at(List<Double> percentStrong) {
+        onShelf();
         return percentStrong.stream().map(this::forecast).toList();
     }
 
     @Override
     public Curves curves() {
+        onShelf();
         DoubleUnaryOperator chance = remembering(p -> outlook.chance(p, spots));
         DoubleUnaryOperator goal = remembering(aim::chance);
         return curves(CurvePoints.of(arePairsNamed() ? List.of(chance, goal) : List.of(chance)), chance, goal);

@@ -78,7 +78,7 @@ final class RatioSearch {
         return samples;
     }
 
-    /** The optimum on a grid of 0.25 % up to 10 % and 0.5 % above, as far as the pair was measured. */
+    /** The optimum on a grid of 0.25 % up to 10 % and 0.5 % above, as far as the curve of the pair goes. */
     Found optimum() {
         return best(promising, AS_GOOD);
     }

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import midplate.catalogue.PairBasis;
+import midplate.catalogue.PlatePair;
 import midplate.inference.Knowledge;
 import midplate.inference.Parting;
 import midplate.inference.PlateRun;
@@ -41,14 +43,11 @@ final class Reasons {
     }
 
     /** All reasons, the most important first. */
-    List<Message> all(UsedRuns runs, double smallestGap, int compounds, StructureReasons structures) {
+    List<Message> all(UsedRuns runs, double smallestGap, PlatePair asked, StructureReasons structures) {
         List<Message> reasons = new ArrayList<>();
         Optional<ApartChance> pair = likeliestTogether();
         if (!isAnyRead(runs)) {
-            reasons.add(
-                    structures.isEverySpotJudged()
-                            ? Message.of("advice.why-structure-first")
-                            : Message.of("advice.why-no-plate", "compounds", compounds));
+            reasons.add(structures.isEverySpotJudged() ? Message.of("advice.why-structure-first") : unknown(asked));
             reasons.addAll(structures.all(forecast));
             pair.ifPresent(least -> reasons.add(apart("advice.why-apart", least)));
             bestChance.ifPresent(reasons::add);
@@ -70,6 +69,12 @@ final class Reasons {
         neighbours(smallestGap).ifPresent(reasons::add);
         bestChance.ifPresent(reasons::add);
         return reasons;
+    }
+
+    private static Message unknown(PlatePair asked) {
+        return asked.basis() == PairBasis.MEASURED
+                ? Message.of("advice.why-no-plate", "compounds", asked.compounds())
+                : Message.of("advice.why-no-plate-theory");
     }
 
     /** Whether any spot was read on a plate that counts; without one no spot decides anything. */

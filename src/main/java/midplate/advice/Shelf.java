@@ -40,6 +40,13 @@ public record Shelf(List<Solvent> solvents) {
                 Message.of("todo.take-from-shelf")));
     }
 
+    /** Refuses two solvents of which one does not stand on the shelf. */
+    void check(Solvent weak, Solvent strong) {
+        lacks("weak", weak).or(() -> lacks("strong", strong)).ifPresent(refusal -> {
+            throw refusal;
+        });
+    }
+
     /**
      * What at hand is a solvent that was measured, or may be calculated as it; that solvent itself where nothing was told.
      *

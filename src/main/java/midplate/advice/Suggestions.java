@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
 import midplate.catalogue.EluentRules;
-import midplate.catalogue.MeasuredPair;
+import midplate.catalogue.PlatePair;
 import midplate.catalogue.SolventCatalogue;
 import midplate.catalogue.StrengthSeries;
 import midplate.chemistry.Solvent;
@@ -20,13 +20,13 @@ final class Suggestions {
     private static final String FOR_BASES = "triethylamine";
 
     private final Question question;
-    private final MeasuredPair pair;
-    private final List<MeasuredPair> measured;
+    private final PlatePair pair;
+    private final List<PlatePair> measured;
     private final SolventCatalogue catalogue;
     private final EluentRules rules;
     private final Shelf shelf;
 
-    Suggestions(Question question, MeasuredPair pair, List<MeasuredPair> measured, SolventCatalogue catalogue) {
+    Suggestions(Question question, PlatePair pair, List<PlatePair> measured, SolventCatalogue catalogue) {
         this.question = question;
         this.pair = pair;
         this.measured = measured;
@@ -53,7 +53,7 @@ final class Suggestions {
                     "percent",
                     percent);
         }
-        Optional<MeasuredPair> other = stronger();
+        Optional<PlatePair> other = stronger();
         if (other.isPresent()) {
             return Message.of(
                     "advice.too-polar-shelf",
@@ -89,7 +89,7 @@ final class Suggestions {
         if (!shelf.isTold()) {
             return Message.of("advice.runs-in-weak", "spot", spot, "weak", weak);
         }
-        Optional<MeasuredPair> other = best(
+        Optional<PlatePair> other = best(
                 candidate -> strength(candidate.weak()) < strength(pair.weak()),
                 Comparator.comparingDouble(candidate -> -strength(candidate.weak())));
         return other.isPresent()
@@ -142,13 +142,13 @@ final class Suggestions {
     }
 
     /** The measured pair with the strongest strong solvent, if that is stronger than the one asked about. */
-    private Optional<MeasuredPair> stronger() {
+    private Optional<PlatePair> stronger() {
         return best(
                 candidate -> strength(candidate.strong()) > strength(pair.strong()),
                 Comparator.comparingDouble(candidate -> strength(candidate.strong())));
     }
 
-    private Optional<MeasuredPair> best(Predicate<MeasuredPair> wanted, Comparator<MeasuredPair> order) {
+    private Optional<PlatePair> best(Predicate<PlatePair> wanted, Comparator<PlatePair> order) {
         return measured.stream()
                 .filter(wanted)
                 .filter(candidate ->

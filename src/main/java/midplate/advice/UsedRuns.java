@@ -4,7 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import midplate.catalogue.MeasuredPair;
+import java.util.OptionalDouble;
+import midplate.catalogue.PlatePair;
 import midplate.chemistry.Solvent;
 import midplate.inference.PlateModels;
 import midplate.inference.PlateRun;
@@ -16,7 +17,7 @@ import midplate.words.Message;
  * Which of the plates that were run count for a question, and what to say of the others.
  *
  * @param own plates in the pair asked about, in the order given
- * @param others plates in other measured pairs that say something about it
+ * @param others plates in other pairs, measured or by theory, that say something about it
  * @param notes what to say of plates that count less or not at all
  */
 record UsedRuns(List<PlateRun> own, List<PlateRun> others, List<Message> notes) {
@@ -35,10 +36,10 @@ record UsedRuns(List<PlateRun> own, List<PlateRun> others, List<Message> notes) 
 
     /**
      * Sorts the plates of a question. Each pair is checked; a plate with another additive, on another sorbent or in a pair
-     * without open measurements does not count. A plate in one pure solvent counts for every pair that has it in the same
-     * place.
+     * that says nothing about the one asked about does not count. A plate in one pure solvent counts for every pair that has it, in
+     * either place.
      */
-    static UsedRuns of(Question question, MeasuredPair asked, PairChoice pairs, PlateModels models) {
+    static UsedRuns of(Question question, PlatePair asked, PairChoice pairs, PlateModels models) {
         List<PlateRun> own = new ArrayList<>();
         List<PlateRun> others = new ArrayList<>();
         List<Message> notes = new ArrayList<>();
@@ -56,13 +57,18 @@ record UsedRuns(List<PlateRun> own, List<PlateRun> others, List<Message> notes) 
                         eluent.sorbent().said()));
             } else if (!sameAdditive(eluent.additive(), question.additive())) {
                 notes.add(Message.of("advice.run-other-additive", "run", number));
-            } else if (isOwn(eluent, asked, pairs)) {
+            } else if (percentIn(asked, eluent, pairs).isPresent()) {
                 own.add(new PlateRun(
-                        asked.id(), eluent.percentStrong(), run.readings(), i, run.unlabelled(), run.notSeen()));
+                        asked.id(),
+                        percentIn(asked, eluent, pairs).getAsDouble(),
+                        run.readings(),
+                        i,
+                        run.unlabelled(),
+                        run.notSeen()));
                 notes.addAll(pairs.standInNotes(
                         eluent.weak(), eluent.strong(), question.wishes().shelf()));
             } else {
-                Optional<MeasuredPair> other = pairs.find(eluent.sorbent(), eluent.weak(), eluent.strong());
+                Optional<PlatePair> other = pairs.find(eluent.sorbent(), eluent.weak(), eluent.strong());
                 boolean linked = other.filter(pair -> models.isLinked(pair.id(), asked.id()))
                         .isPresent();
                 if (linked && !run.unlabelled().isEmpty()) {
@@ -79,14 +85,22 @@ record UsedRuns(List<PlateRun> own, List<PlateRun> others, List<Message> notes) 
         return new UsedRuns(own, others, notes);
     }
 
-    private static boolean isOwn(Eluent eluent, MeasuredPair asked, PairChoice pairs) {
+    /** The share at which an eluent is one of a pair, or one of its two solvents alone; empty where it is neither [% v/v]. */
+    private static OptionalDouble percentIn(PlatePair asked, Eluent eluent, PairChoice pairs) {
         Solvent weak = pairs.standard(eluent.weak());
         Solvent strong = pairs.standard(eluent.strong());
-        boolean sameWeak = weak.equals(asked.weak());
-        boolean sameStrong = strong.equals(asked.strong());
-        return (sameWeak && sameStrong)
-                || (sameWeak && eluent.percentStrong() == 0)
-                || (sameStrong && eluent.percentStrong() == 100);
+        double percent = eluent.percentStrong();
+        if (weak.equals(asked.weak()) && strong.equals(asked.strong())) {
+            return OptionalDouble.of(percent);
+        }
+        if (percent > 0 && percent < 100) {
+            return OptionalDouble.empty();
+        }
+        Solvent pure = percent == 0 ? weak : strong;
+        if (pure.equals(asked.weak())) {
+            return OptionalDouble.of(0);
+        }
+        return pure.equals(asked.strong()) ? OptionalDouble.of(100) : OptionalDouble.empty();
     }
 
     private static boolean sameAdditive(Optional<String> one, Optional<String> other) {

@@ -20,6 +20,7 @@ import org.jspecify.annotations.Nullable;
  * @param plateError contenders on plates that an error of their own moves; see {@link PlateErrorMarks}
  * @param structures contenders that are told structures; see {@link StructureMarks}
  * @param scouting rounds of plates before anything was read, by the way they were come by; see {@link ScoutingMarks}
+ * @param theory contenders for which the pair asked about was not measured
  * @param differences paired differences on the same questions, by figure, under {@code A − B}: the first contender less each
  *     other one, and those named by {@link #toCeiling}, {@link #toUsual} and {@link #withoutNeighbours}
  */
@@ -31,6 +32,7 @@ public record Accuracy(
         Map<String, Map<String, Figure>> plateError,
         Map<String, Map<String, Figure>> structures,
         Map<String, Map<String, Figure>> scouting,
+        Map<String, Map<String, Figure>> theory,
         Map<String, Map<String, Figure>> differences) {
     /** The name of the ceiling that needs no model. */
     static final String REPEAT = "A second series";
@@ -44,6 +46,7 @@ public record Accuracy(
         plateError = Collections.unmodifiableMap(new LinkedHashMap<>(plateError));
         structures = Collections.unmodifiableMap(new LinkedHashMap<>(structures));
         scouting = Collections.unmodifiableMap(new LinkedHashMap<>(scouting));
+        theory = Collections.unmodifiableMap(new LinkedHashMap<>(theory));
         differences = Collections.unmodifiableMap(new LinkedHashMap<>(differences));
     }
 
@@ -63,6 +66,9 @@ public record Accuracy(
                 .forEach(pair -> differences.put(
                         less(pair.other, pair.one),
                         paired(scouting.get(pair.other), scouting.get(pair.one), bootstrap)));
+        Map<String, Samples> theory = results.part(Results.Part.THEORY);
+        theory.forEach((name, unmeasured) ->
+                differences.put(notMeasured(name), paired(unmeasured, contenders.get(name), bootstrap)));
         againstTheFirst(contenders)
                 .forEach(pair -> differences.put(
                         less(pair.one, pair.other),
@@ -83,6 +89,7 @@ public record Accuracy(
                 figures(results.part(Results.Part.PLATE_ERROR), bootstrap),
                 figures(structures, bootstrap),
                 figures(scouting, bootstrap),
+                figures(theory, bootstrap),
                 differences);
     }
 
@@ -91,7 +98,7 @@ public record Accuracy(
         Map<String, Map<String, Figure>> more = new LinkedHashMap<>(ceilings);
         more.put(name, figures);
         return new Accuracy(
-                setting, contenders, more, neighboursLeftOut, plateError, structures, scouting, differences);
+                setting, contenders, more, neighboursLeftOut, plateError, structures, scouting, theory, differences);
     }
 
     /** The difference of two contenders. */
@@ -107,6 +114,11 @@ public record Accuracy(
     /** A contender trained without neighbours less the same with all of its training. */
     static String toUsual(String contender) {
         return less(contender + ", neighbours left out", contender);
+    }
+
+    /** A contender for which a pair was not measured less the same for which it was. */
+    static String notMeasured(String contender) {
+        return less(contender + ", not measured", contender);
     }
 
     /** The difference of two contenders that were both trained without neighbours. */

@@ -33,6 +33,7 @@ public final class AccuracyFile {
         parts.put("plateError", object(2, accuracy.plateError(), AccuracyFile::figures));
         parts.put("structures", object(2, accuracy.structures(), AccuracyFile::figures));
         parts.put("scouting", object(2, accuracy.scouting(), AccuracyFile::figures));
+        parts.put("theory", object(2, accuracy.theory(), AccuracyFile::figures));
         parts.put("differences", object(2, accuracy.differences(), AccuracyFile::figures));
         return object(1, parts, part -> part) + "\n";
     }
@@ -53,6 +54,7 @@ public final class AccuracyFile {
                     map(root, "plateError", AccuracyFile::figures),
                     map(root, "structures", AccuracyFile::figures),
                     map(root, "scouting", AccuracyFile::figures),
+                    map(root, "theory", AccuracyFile::figures),
                     map(root, "differences", AccuracyFile::figures));
         } catch (JsonProcessingException e) {
             throw new IllegalArgumentException("No results of a benchmark: " + e.getOriginalMessage(), e);

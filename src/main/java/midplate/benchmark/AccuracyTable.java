@@ -55,6 +55,9 @@ final class AccuracyTable {
         if (!accuracy.scouting().isEmpty()) {
             tables.add(ScoutingTable.of(accuracy));
         }
+        if (!accuracy.theory().isEmpty()) {
+            tables.add(TheoryTable.of(accuracy));
+        }
         UnlabelledTable.of(accuracy).ifPresent(tables::add);
         return String.join("\n", tables);
     }

@@ -16,7 +16,10 @@ import midplate.advice.Forecast;
 import midplate.advice.Question;
 import midplate.advice.Ratio;
 import midplate.advice.ScoutingPlan;
+import midplate.catalogue.MeasuredPairs;
+import midplate.catalogue.PlatePair;
 import midplate.catalogue.SolventCatalogue;
+import midplate.chemistry.Sorbent;
 import midplate.inference.Form;
 import midplate.inference.OpenMeasurements;
 import midplate.inference.PairCalibration;
@@ -51,10 +54,19 @@ final class AdviserContender implements Contender {
 
             @Override
             public Contender trainedOn(OpenMeasurements training) {
+                return new AdviserContender(name, catalogue, Adviser.of(catalogue, fit(training)));
+            }
+
+            @Override
+            public Contender trainedWithout(PairName pair, OpenMeasurements training) {
+                String id =
+                        PlatePair.id(Sorbent.SILICA, catalogue.solvent(pair.weak()), catalogue.solvent(pair.strong()));
                 return new AdviserContender(
-                        name,
-                        catalogue,
-                        Adviser.of(catalogue, PairCalibration.fit(training, catalogue, "benchmark FOLDER", form)));
+                        name, catalogue, Adviser.of(catalogue, fit(training).without(id)));
+            }
+
+            private MeasuredPairs fit(OpenMeasurements training) {
+                return PairCalibration.fit(training, catalogue, "benchmark FOLDER", form);
             }
 
             @Override

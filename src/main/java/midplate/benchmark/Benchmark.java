@@ -15,6 +15,7 @@ import java.util.stream.Collectors;
 import midplate.inference.Fold;
 import midplate.inference.GroupCounter;
 import midplate.inference.OpenMeasurements;
+import midplate.inference.PairName;
 
 /**
  * Cross-validation over structures: each fold is asked about by contenders that have seen the other folds only.
@@ -134,6 +135,15 @@ public final class Benchmark {
         }
         if (further.contains(Further.SCOUTING)) {
             fold.scouting().forEach(task -> ScoutingMarks.mark(task, contender, results));
+        }
+        if (further.contains(Further.THEORY)) {
+            for (PairName pair : PairName.values()) {
+                Contender unmeasured = new Remembering(factory.trainedWithout(pair, fold.training()));
+                List<RatioTask> switches = fold.ratios().stream()
+                        .filter(task -> task.kind().pair() == pair && !task.inOnePair())
+                        .toList();
+                results.samples(Results.Part.THEORY, name).addAll(ask(unmeasured, switches, List.of()));
+            }
         }
         if (further.contains(Further.NEIGHBOURS_LEFT_OUT)) {
             Contender stranger = new Remembering(factory.trainedOn(fold.trainingWithoutNeighbours()));

@@ -11,5 +11,7 @@ public enum Further {
     /** Plates that a fresh error moves as a whole; see {@link PlateErrorTask}. */
     PLATE_ERROR,
     /** Rounds of plates before anything was read; see {@link ScoutingTask}. */
-    SCOUTING
+    SCOUTING,
+    /** One pair after the other as if it had not been measured; see {@link TheoryTable}. */
+    THEORY
 }

@@ -14,7 +14,9 @@ enum RatioKind {
     /** One reading in hexane/ethyl acetate at Rf 0.2 to 0.8 tells hexane/ether at 33 and 50 %. */
     SWITCH_TO_ETHER(PairName.HEXANE_DIETHYL_ETHER),
     /** One reading in hexane/ethyl acetate at Rf 0.2 to 0.8 tells dichloromethane/methanol. */
-    SWITCH_TO_METHANOL(PairName.DICHLOROMETHANE_METHANOL);
+    SWITCH_TO_METHANOL(PairName.DICHLOROMETHANE_METHANOL),
+    /** One reading in hexane/ether at Rf 0.2 to 0.8 tells hexane/ethyl acetate. */
+    SWITCH_TO_ACETATE(PairName.HEXANE_ETHYL_ACETATE);
 
     private final PairName pair;
 

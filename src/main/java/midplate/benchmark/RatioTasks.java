@@ -30,6 +30,9 @@ final class RatioTasks {
             all.otherPair(RatioKind.SWITCH_TO_ETHER, acetate, row, ether);
             all.otherPair(RatioKind.SWITCH_TO_METHANOL, acetate, row, methanol);
         }
+        for (int row = 0; row < ether.series().size(); row++) {
+            all.otherPair(RatioKind.SWITCH_TO_ACETATE, ether, row, acetate);
+        }
         for (int row = 0; row < methanol.series().size(); row++) {
             all.oneTrial(RatioKind.METHANOL_ONE_TRIAL, methanol, row);
         }

@@ -14,7 +14,8 @@ final class Results {
         NEIGHBOURS_LEFT_OUT,
         PLATE_ERROR,
         STRUCTURES,
-        SCOUTING
+        SCOUTING,
+        THEORY
     }
 
     private final Map<Part, Map<String, Samples>> parts = new EnumMap<>(Part.class);

@@ -39,6 +39,11 @@ final class CurveJson {
         }
     }
 
+    /** Whether the field is there at all. */
+    boolean has(String field) {
+        return node.has(field);
+    }
+
     CurveJson object(String field) {
         JsonNode child = child(field);
         if (!child.isObject()) {
@@ -68,6 +73,15 @@ final class CurveJson {
             throw fault(field, child, "a text");
         }
         return child.textValue();
+    }
+
+    /** A text that is one of some. */
+    String oneOf(String field, List<String> allowed) {
+        String came = text(field);
+        if (!allowed.contains(came)) {
+            throw fault(field, came, "one of " + allowed);
+        }
+        return came;
     }
 
     List<String> texts(String field) {

@@ -33,7 +33,7 @@ final class GroupEffectsReader {
     }
 
     /** The parts of a molecule as they are counted today. */
-    private static List<String> parts() {
+    static List<String> parts() {
         List<String> parts = new ArrayList<>();
         parts.add(GroupEffects.CONSTANT);
         parts.addAll(FunctionalGroups.builtIn().ids());

@@ -3,18 +3,24 @@ package midplate.catalogue;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import midplate.chemistry.Solvent;
 import midplate.chemistry.Sorbent;
 
 /**
- * The fitted pairs and the links between them, from the files of {@code solvent-data/curves}: {@code index.json} names the
- * pairs and holds the links, each pair has a file of its own.
+ * The fitted pairs and how traits in them go together, from the files of {@code solvent-data/curves}: {@code index.json} names the
+ * pairs and holds what they have to do with each other, each pair has a file of its own.
  *
  * @param pairs the pairs, in the order of the index
- * @param links what readings in one pair say about another
+ * @param joint what readings in one pair say about another; empty where that was not fitted
  * @param structures what the structure of a compound says in a pair, for the pairs for which that was fitted
+ * @param theory how published strengths become curves of pairs without measurements; empty where that was not fitted
  */
-public record MeasuredPairs(List<MeasuredPair> pairs, List<PairLink> links, List<GroupEffects> structures) {
+public record MeasuredPairs(
+        List<PlatePair> pairs,
+        Optional<JointTraits> joint,
+        List<GroupEffects> structures,
+        Optional<TheoryStrength> theory) {
     private static final double FAR = 50;
     private static final int FEWEST_SHARES = 2;
     private static final int COVARIANCES = 6;
@@ -26,13 +32,26 @@ public record MeasuredPairs(List<MeasuredPair> pairs, List<PairLink> links, List
     /** Keeps its own copies. */
     public MeasuredPairs {
         pairs = List.copyOf(pairs);
-        links = List.copyOf(links);
         structures = List.copyOf(structures);
     }
 
-    /** Pairs in which structures say nothing. */
-    public MeasuredPairs(List<MeasuredPair> pairs, List<PairLink> links) {
-        this(pairs, links, List.of());
+    /** Pairs beside which there are no others. */
+    public MeasuredPairs(List<PlatePair> pairs, Optional<JointTraits> joint, List<GroupEffects> structures) {
+        this(pairs, joint, structures, Optional.empty());
+    }
+
+    /** Pairs that say nothing about each other, in which structures say nothing. */
+    public MeasuredPairs(List<PlatePair> pairs) {
+        this(pairs, Optional.empty(), List.of());
+    }
+
+    /** As if a pair had not been measured; what was found out with it about published strengths stays. */
+    public MeasuredPairs without(String pair) {
+        return new MeasuredPairs(
+                pairs.stream().filter(each -> !each.id().equals(pair)).toList(),
+                joint.map(traits -> traits.without(pair)),
+                structures.stream().filter(each -> !each.pair().equals(pair)).toList(),
+                theory);
     }
 
     /** The curves packed with the program. */
@@ -51,40 +70,24 @@ public record MeasuredPairs(List<MeasuredPair> pairs, List<PairLink> links, List
 
     private static MeasuredPairs read(DataFolder folder, String prefix, SolventCatalogue catalogue) {
         CurveJson index = CurveJson.read(folder, prefix + "index.json");
-        List<MeasuredPair> pairs = new ArrayList<>();
+        List<PlatePair> pairs = new ArrayList<>();
         for (String id : index.texts("pairs")) {
             CurveJson json = CurveJson.read(folder, prefix + id + ".json");
-            MeasuredPair pair = pair(json, catalogue);
+            PlatePair pair = pair(json, catalogue);
             if (!pair.id().equals(id)) {
                 throw json.fault("strong", pair.id(), "the pair that index.json names: " + id);
             }
             pairs.add(pair);
         }
-        List<String> ids = pairs.stream().map(MeasuredPair::id).toList();
-        List<PairLink> links = new ArrayList<>();
-        for (CurveJson link : index.objects("links")) {
-            links.add(new PairLink(
-                    oneOf(link, "from", ids),
-                    oneOf(link, "to", ids),
-                    link.number("intercept", -FAR, FAR),
-                    link.number("slope", -FAR, FAR),
-                    link.number("deviation", 1e-6, FAR),
-                    link.count("compounds"),
-                    link.number("lowest", -FAR, FAR),
-                    link.number("highest", -FAR, FAR)));
-        }
-        return new MeasuredPairs(pairs, links, GroupEffectsReader.read(folder, prefix, index, ids));
+        List<String> ids = pairs.stream().map(PlatePair::id).toList();
+        return new MeasuredPairs(
+                pairs,
+                JointTraitsReader.read(folder, prefix, index, ids),
+                GroupEffectsReader.read(folder, prefix, index, ids),
+                TheoryStrengthReader.read(folder, prefix, index, ids));
     }
 
-    private static String oneOf(CurveJson json, String field, List<String> allowed) {
-        String came = json.text(field);
-        if (!allowed.contains(came)) {
-            throw json.fault(field, came, "one of " + allowed);
-        }
-        return came;
-    }
-
-    private static MeasuredPair pair(CurveJson json, SolventCatalogue catalogue) {
+    private static PlatePair pair(CurveJson json, SolventCatalogue catalogue) {
         List<Double> percents = json.rising("percentStrong", 0, 100);
         if (percents.size() < FEWEST_SHARES) {
             throw json.fault("percentStrong", percents, "at least " + FEWEST_SHARES + " numbers");
@@ -97,7 +100,8 @@ public record MeasuredPairs(List<MeasuredPair> pairs, List<PairLink> links, List
         CurveJson trusted = json.object("trusted");
         double trustedFrom = trusted.number("from", 0, 100);
         CurveJson fit = json.object("fit");
-        return new MeasuredPair(
+        return new PlatePair(
+                PairBasis.MEASURED,
                 Sorbent.byId(json.text("sorbent"))
                         .orElseThrow(() -> json.fault("sorbent", json.text("sorbent"), "silica or alumina")),
                 solvent(json, "weak", catalogue),
@@ -137,8 +141,8 @@ public record MeasuredPairs(List<MeasuredPair> pairs, List<PairLink> links, List
         return numbers;
     }
 
-    private static MeasuredPair.Traits traits(CurveJson json) {
-        List<MeasuredPair.Bell> bells = new ArrayList<>();
+    private static PlatePair.Traits traits(CurveJson json) {
+        List<PlatePair.Bell> bells = new ArrayList<>();
         double sum = 0;
         for (CurveJson bell : json.objects("bells")) {
             double weight = bell.number("weight", 0, 1);
@@ -156,7 +160,7 @@ public record MeasuredPairs(List<MeasuredPair> pairs, List<PairLink> links, List
             if (!bells.isEmpty() && !isAlike(covariance, bells.get(0))) {
                 throw bell.fault("covariance", covariance, "the same variances 0 as in the curves before it");
             }
-            bells.add(new MeasuredPair.Bell(
+            bells.add(new PlatePair.Bell(
                     weight,
                     middle.get(0),
                     middle.get(1),
@@ -172,7 +176,7 @@ public record MeasuredPairs(List<MeasuredPair> pairs, List<PairLink> links, List
         if (!(Math.abs(sum - 1) < 1e-3)) {
             throw json.fault("bells", "weights that sum to " + sum, "weights that sum to 1");
         }
-        return new MeasuredPair.Traits(bells);
+        return new PlatePair.Traits(bells);
     }
 
     private static boolean isWithinReach(List<Double> middle) {
@@ -210,18 +214,17 @@ public record MeasuredPairs(List<MeasuredPair> pairs, List<PairLink> links, List
     }
 
     /** A trait in which compounds differ differs in all curves. */
-    private static boolean isAlike(List<Double> covariance, MeasuredPair.Bell before) {
+    private static boolean isAlike(List<Double> covariance, PlatePair.Bell before) {
         return covariance.get(3) > 0 == before.varianceS() > 0 && covariance.get(5) > 0 == before.varianceT() > 0;
     }
 
-    private static MeasuredPair.Provenance provenance(CurveJson json, SolventCatalogue catalogue) {
+    private static PlatePair.Provenance provenance(CurveJson json, SolventCatalogue catalogue) {
         List<String> sources = json.texts("sources");
         for (String key : sources) {
             if (!catalogue.sources().containsKey(key)) {
                 throw json.fault("sources", key, "keys of sources.json");
             }
         }
-        return new MeasuredPair.Provenance(
-                sources, json.text("inputSha256"), json.text("leftOut"), json.text("command"));
+        return new PlatePair.Provenance(sources, json.text("inputSha256"), json.text("leftOut"), json.text("command"));
     }
 }

@@ -1,7 +1,7 @@
 package midplate.inference;
 
 import java.util.List;
-import midplate.catalogue.MeasuredPair.Bell;
+import midplate.catalogue.PlatePair.Bell;
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
 import org.apache.commons.math3.linear.MatrixUtils;
 import org.apache.commons.math3.linear.RealMatrix;

@@ -3,7 +3,7 @@ package midplate.inference;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import midplate.catalogue.MeasuredPair;
+import midplate.catalogue.PlatePair;
 
 /**
  * Fits a pair to readings of many compounds at several shares of the strong solvent, by expectation and maximization.
@@ -24,6 +24,9 @@ final class Calibration {
     private static final double LEAST_SCALE = 0.015;
     private static final double MOST_SCALE = 0.5;
     private static final double NEGLIGIBLE = 1e-5;
+    /** A share below all shares [% v/v]. */
+    static final double NONE = -1;
+
     private static final double FIRST_EARLY = 0.3;
     /** Half the last digit of most readings, rounded up [1]. */
     private static final double AT_LINES = 0.005;
@@ -34,6 +37,7 @@ final class Calibration {
     private final Form form;
     private final ShareKind[] kinds;
     private final double atLines;
+    private final double elsewhere;
     private final TraitGrid grid;
 
     private Climb[] climbs;
@@ -41,7 +45,9 @@ final class Calibration {
     private PlateShape shape = PlateShape.START;
     private NormalSpread spread = NormalSpread.START;
 
-    private Calibration(double[] percents, double[][] rf, int reference, Form form, ShareKind[] kinds) {
+    private Calibration(
+            double[] percents, double[][] rf, int reference, Form form, ShareKind[] kinds, double elsewhere) {
+        this.elsewhere = elsewhere;
         this.percents = percents;
         this.rf = rf;
         this.reference = reference;
@@ -75,10 +81,24 @@ final class Calibration {
      * @param kinds for each share what beside G may be moved; with fewer than three traits, nothing
      */
     static PairFit fit(double[] percents, double[][] rf, Form form, ShareKind[] kinds) {
+        return fit(percents, rf, form, kinds, NONE);
+    }
+
+    /**
+     * Fits a pair some of whose readings were made in another pair, too.
+     *
+     * @param elsewhere readings at this share and below count for another pair, where compounds are compared between pairs [% v/v]
+     */
+    static PairFit fit(double[] percents, double[][] rf, Form form, ShareKind[] kinds, double elsewhere) {
         ShareKind[] plain = new ShareKind[percents.length];
         Arrays.fill(plain, ShareKind.PLAIN);
         return new Calibration(
-                        percents, rf, percents.length / 2, form, form == Form.THREE_TRAITS ? kinds.clone() : plain)
+                        percents,
+                        rf,
+                        percents.length / 2,
+                        form,
+                        form == Form.THREE_TRAITS ? kinds.clone() : plain,
+                        elsewhere)
                 .run();
     }
 
@@ -134,20 +154,35 @@ final class Calibration {
         }
     }
 
+    /** The readings of a series without those that count for another pair. */
+    private double[] own(double[] row) {
+        double[] own = row.clone();
+        for (int j = 0; j < own.length; j++) {
+            if (percents[j] <= elsewhere) {
+                own[j] = Double.NaN;
+            }
+        }
+        return own;
+    }
+
     private PairFit result(List<Double> logLikelihood) {
         TraitGrid fine = TraitGrid.spots(area(), early());
         FitTables tables = tables(fine);
-        MeasuredPair.Traits traits = form == Form.TWO_TRAITS
+        PlatePair.Traits traits = form == Form.TWO_TRAITS
                 ? LineSpread.freed(fine, spread, tables, rf)
                 : CompoundSpread.freed(fine, spread, tables, rf);
         double[] prior = TraitPrior.normalized(new Bells(fine).summed(traits.bells()));
         List<PairFit.Estimate> compounds = new ArrayList<>();
+        List<Moments> told = new ArrayList<>();
+        double[] normal = spread.on(fine);
+        Moments before = spread.moments(fine);
         double deviation = 0;
         int readings = 0;
         double[] information = new double[percents.length];
         for (int i = 0; i < rf.length; i++) {
             Weights weights = Weights.of(prior, tables, rf[i], NEGLIGIBLE);
             compounds.add(PairFit.Estimate.of(fine, weights));
+            told.add(Moments.of(fine, Weights.of(normal, tables, own(rf[i]), NEGLIGIBLE), before.mean().length));
             for (int j = 0; j < percents.length; j++) {
                 if (!Double.isNaN(rf[i][j])) {
                     int share = j;
@@ -170,6 +205,8 @@ final class Calibration {
                 atLines,
                 traits,
                 compounds,
+                told,
+                before,
                 readings,
                 deviation / readings,
                 logLikelihood);

@@ -12,10 +12,14 @@ import java.math.MathContext;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
+import midplate.catalogue.GroupDifference;
 import midplate.catalogue.GroupEffects;
-import midplate.catalogue.MeasuredPair;
+import midplate.catalogue.JointTraits;
 import midplate.catalogue.MeasuredPairs;
-import midplate.catalogue.PairLink;
+import midplate.catalogue.PlatePair;
+import midplate.catalogue.TheoryCheck;
+import midplate.catalogue.TheoryStrength;
 
 /** Writes what was fitted, so that the same fit gives the same bytes: fixed order, six significant digits, no date. */
 public final class CalibrationFiles {
@@ -32,12 +36,21 @@ public final class CalibrationFiles {
         ObjectNode index = MAPPER.createObjectNode();
         ArrayNode pairs = index.putArray("pairs");
         fitted.pairs().forEach(pair -> pairs.add(pair.id()));
-        ArrayNode links = index.putArray("links");
-        fitted.links().forEach(link -> links.add(link(link)));
+        fitted.joint().ifPresent(joint -> joint(joint, index));
         ArrayNode structures = index.putArray("structures");
         fitted.structures().forEach(effects -> structures.add(effects.pair()));
+        List<GroupDifference> differences =
+                fitted.joint().map(JointTraits::differences).orElse(List.of());
+        if (!differences.isEmpty()) {
+            index.put("differences", GroupDifference.FILE);
+            write(differences(differences), folder.resolve(GroupDifference.FILE));
+        }
+        if (fitted.theory().isPresent()) {
+            index.put("theory", TheoryStrength.FILE);
+            write(theory(fitted.theory().get()), folder.resolve(TheoryStrength.FILE));
+        }
         write(index, folder.resolve("index.json"));
-        for (MeasuredPair pair : fitted.pairs()) {
+        for (PlatePair pair : fitted.pairs()) {
             write(pair(pair), folder.resolve(pair.id() + ".json"));
         }
         for (GroupEffects effects : fitted.structures()) {
@@ -49,20 +62,71 @@ public final class CalibrationFiles {
         Files.writeString(file, WRITER.writeValueAsString(node) + "\n");
     }
 
-    private static ObjectNode link(PairLink link) {
+    private static void joint(JointTraits joint, ObjectNode index) {
+        ObjectNode node = index.putObject("joint");
+        ArrayNode axes = node.putArray("axes");
+        for (JointTraits.Axis axis : joint.axes()) {
+            axes.addObject()
+                    .put("pair", axis.pair())
+                    .put("trait", axis.trait().name().toLowerCase(Locale.ROOT));
+        }
+        numbers(node.putArray("means"), joint.means());
+        numbers(node.putArray("covariance"), joint.covariance());
+        ArrayNode reaches = index.putArray("reaches");
+        for (JointTraits.Reach reach : joint.reaches()) {
+            reaches.addObject()
+                    .put("from", reach.from())
+                    .put("to", reach.to())
+                    .put("compounds", reach.compounds())
+                    .put("lowest", rounded(reach.lowest()))
+                    .put("highest", rounded(reach.highest()));
+        }
+    }
+
+    private static ObjectNode differences(List<GroupDifference> differences) {
         ObjectNode node = MAPPER.createObjectNode();
-        node.put("from", link.from());
-        node.put("to", link.to());
-        node.put("intercept", rounded(link.intercept()));
-        node.put("slope", rounded(link.slope()));
-        node.put("deviation", rounded(link.deviation()));
-        node.put("compounds", link.compounds());
-        node.put("lowest", rounded(link.lowest()));
-        node.put("highest", rounded(link.highest()));
+        ArrayNode all = node.putArray("differences");
+        for (GroupDifference difference : differences) {
+            ObjectNode each = all.addObject();
+            each.put("from", difference.from());
+            each.put("to", difference.to());
+            each.put("compounds", difference.compounds());
+            each.put("residual", rounded(difference.residual()));
+            each.put("unseen", rounded(difference.unseen()));
+            ArrayNode parts = each.putArray("parts");
+            for (GroupDifference.Part part : difference.parts()) {
+                parts.addObject()
+                        .put("part", part.part())
+                        .put("c", rounded(part.c()))
+                        .put("compounds", part.compounds());
+            }
+            numbers(each.putArray("covariance"), difference.covariance());
+        }
         return node;
     }
 
-    private static ObjectNode pair(MeasuredPair pair) {
+    private static ObjectNode theory(TheoryStrength theory) {
+        ObjectNode node = MAPPER.createObjectNode();
+        node.put("series", theory.series().name().toLowerCase(Locale.ROOT));
+        node.put("activity", rounded(theory.activity()));
+        node.put("slope", rounded(theory.slope()));
+        ArrayNode checks = node.putArray("checks");
+        for (TheoryCheck check : theory.checks()) {
+            ObjectNode each = checks.addObject();
+            each.put("kind", check.kind().id());
+            each.put("pair", check.pair());
+            each.put("from", check.from());
+            numbers(each.putArray("percents"), check.percents());
+            each.put("compounds", check.compounds());
+            each.put("bias", rounded(check.bias()));
+            each.put("scatter", rounded(check.scatter()));
+            each.put("deviationC", rounded(check.deviationC()));
+            each.put("deviationS", rounded(check.deviationS()));
+        }
+        return node;
+    }
+
+    private static ObjectNode pair(PlatePair pair) {
         ObjectNode node = MAPPER.createObjectNode();
         node.put("sorbent", pair.sorbent().id());
         node.put("weak", pair.weak().id());
@@ -90,7 +154,7 @@ public final class CalibrationFiles {
         provenance.put("leftOut", pair.provenance().leftOut());
         provenance.put("command", pair.provenance().command());
         ArrayNode bells = node.putObject("traits").putArray("bells");
-        for (MeasuredPair.Bell bell : pair.prior().bells()) {
+        for (PlatePair.Bell bell : pair.prior().bells()) {
             ObjectNode each = bells.addObject();
             each.put("weight", rounded(bell.weight()));
             numbers(each.putArray("middle"), List.of(bell.c(), bell.s(), bell.t()));

@@ -3,8 +3,8 @@ package midplate.inference;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import midplate.catalogue.MeasuredPair;
-import midplate.catalogue.MeasuredPair.Bell;
+import midplate.catalogue.PlatePair;
+import midplate.catalogue.PlatePair.Bell;
 import org.apache.commons.math3.stat.StatUtils;
 
 /**
@@ -55,7 +55,7 @@ final class CompoundSpread {
     }
 
     /** Frees a normal spread. */
-    static MeasuredPair.Traits freed(TraitGrid grid, NormalSpread normal, FitTables tables, double[][] rf) {
+    static PlatePair.Traits freed(TraitGrid grid, NormalSpread normal, FitTables tables, double[][] rf) {
         return new CompoundSpread(grid, normal.on(grid), tables, rf).likeliest();
     }
 
@@ -102,7 +102,7 @@ final class CompoundSpread {
         }
     }
 
-    private MeasuredPair.Traits likeliest() {
+    private PlatePair.Traits likeliest() {
         double most = Double.NEGATIVE_INFINITY;
         List<Bell> best = List.of();
         for (double widening : WIDENINGS) {
@@ -117,7 +117,7 @@ final class CompoundSpread {
         all.add(unseen());
         all.sort(
                 Comparator.comparingDouble(Bell::c).thenComparingDouble(Bell::s).thenComparingDouble(Bell::t));
-        return new MeasuredPair.Traits(all);
+        return new PlatePair.Traits(all);
     }
 
     /** A curve for each compound. */

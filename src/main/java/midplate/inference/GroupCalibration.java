@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import midplate.catalogue.FunctionalGroups;
+import midplate.catalogue.GroupDifference;
 import midplate.catalogue.GroupEffects;
 
 /** Fits what structures say about the traits of compounds in a pair. */
@@ -66,6 +67,48 @@ final class GroupCalibration {
                 withinClass(rows, c, fitC, typical),
                 withinClass(rows, s, fitS, typical),
                 series.size()));
+    }
+
+    /**
+     * Fits what parts of a molecule do in one pair beyond another; empty with too few compounds.
+     *
+     * @param from id of the pair that is read
+     * @param to id of the pair that is asked about
+     * @param series the compounds measured in both
+     * @param away how far c of each lies from what its traits in the other pair say [ln units]
+     * @param variance how well each is known [ln units²]
+     */
+    Optional<GroupDifference> difference(
+            String from, String to, List<Series> series, double[] away, double[] variance) {
+        if (series.size() < FEWEST_COMPOUNDS) {
+            return Optional.empty();
+        }
+        double[][] rows = series.stream()
+                .map(each -> parts.row(counter.of(each.smiles())))
+                .toArray(double[][]::new);
+        GroupFit.Fitted fitted = GroupFit.fit(parts, GroupFit.Energies.ALIKE, rows, away, variance);
+        List<GroupDifference.Part> seen = new ArrayList<>();
+        List<Integer> places = new ArrayList<>();
+        double unseen = 0;
+        for (int k = 0; k < parts.count(); k++) {
+            int place = k;
+            int having =
+                    (int) Arrays.stream(rows).filter(row -> row[place] != 0).count();
+            if (having > 0) {
+                seen.add(new GroupDifference.Part(parts.names().get(k), fitted.effects()[k], having));
+                places.add(k);
+            } else {
+                unseen = fitted.covariance()[k][k];
+            }
+        }
+        double[][] covariance = new double[places.size()][places.size()];
+        for (int i = 0; i < covariance.length; i++) {
+            for (int j = 0; j < covariance.length; j++) {
+                covariance[i][j] = fitted.covariance()[places.get(i)][places.get(j)];
+            }
+        }
+        return Optional.of(
+                new GroupDifference(from, to, seen, triangle(covariance), unseen, fitted.residual(), series.size()));
     }
 
     private List<GroupEffects.Effect> effects(double[][] rows, GroupFit.Fitted fitC, GroupFit.Fitted fitS) {

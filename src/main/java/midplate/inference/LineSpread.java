@@ -2,8 +2,8 @@ package midplate.inference;
 
 import java.util.ArrayList;
 import java.util.List;
-import midplate.catalogue.MeasuredPair;
-import midplate.catalogue.MeasuredPair.Bell;
+import midplate.catalogue.PlatePair;
+import midplate.catalogue.PlatePair.Bell;
 
 /**
  * The spread of traits of {@link Form#TWO_TRAITS}: c freed from the normal form, s normal around a straight line in c.
@@ -29,7 +29,7 @@ final class LineSpread {
     }
 
     /** Frees a normal spread. */
-    static MeasuredPair.Traits freed(TraitGrid grid, NormalSpread normal, FitTables tables, double[][] rf) {
+    static PlatePair.Traits freed(TraitGrid grid, NormalSpread normal, FitTables tables, double[][] rf) {
         double[] prior = normal.on(grid);
         LineSpread spread = of(grid, prior, rf.length);
         for (int round = 0; round < ROUNDS; round++) {
@@ -43,7 +43,7 @@ final class LineSpread {
             spread = of(grid, summed, rf.length);
             prior = spread.onGrid();
         }
-        return new MeasuredPair.Traits(spread.bells);
+        return new PlatePair.Traits(spread.bells);
     }
 
     /** The weights of the traits; sum 1. */

@@ -1,5 +1,6 @@
 package midplate.inference;
 
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -49,6 +50,18 @@ record NormalSpread(double meanC, double meanS, double varianceC, double covaria
                 varianceC + 2 * origin * covariance + origin * origin * varianceS,
                 (covariance + origin * varianceS) / unit,
                 varianceS / (unit * unit));
+    }
+
+    /** Its moments over c, s as far as compounds differ in it, and t likewise. */
+    Moments moments(TraitGrid grid) {
+        int traits = grid.tCount() > 1 ? 3 : grid.sCount() > 1 ? 2 : 1;
+        double[] mean = {meanC, meanS, 0};
+        double[][] all = {{varianceC, covariance, 0}, {covariance, varianceS, 0}, {0, 0, 1}};
+        double[][] some = new double[traits][];
+        for (int i = 0; i < traits; i++) {
+            some[i] = Arrays.copyOf(all[i], traits);
+        }
+        return new Moments(Arrays.copyOf(mean, traits), some);
     }
 
     /** The density at each node of a fit's grid, t standard normal beside it; it sums to 1. */

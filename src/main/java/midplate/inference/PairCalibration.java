@@ -2,24 +2,20 @@ package midplate.inference;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
 import midplate.catalogue.FunctionalGroups;
 import midplate.catalogue.GroupEffects;
-import midplate.catalogue.MeasuredPair;
 import midplate.catalogue.MeasuredPairs;
-import midplate.catalogue.PairLink;
+import midplate.catalogue.PairBasis;
+import midplate.catalogue.PlatePair;
 import midplate.catalogue.SolventCatalogue;
 import midplate.chemistry.Sorbent;
-import org.apache.commons.math3.stat.StatUtils;
-import org.apache.commons.math3.stat.regression.SimpleRegression;
 
-/** Fits every pair with open measurements, and the links between them. */
+/** Fits every pair with open measurements, and how compounds compare between them. */
 public final class PairCalibration {
     /** A series with one reading has nothing to say of a curve. */
     private static final int FEWEST_READINGS = 2;
@@ -28,11 +24,6 @@ public final class PairCalibration {
 
     private static final int FEWEST_SHARES = 3;
     private static final int FEWEST_SERIES = 5;
-    private static final int FEWEST_COMMON = 5;
-    /** Outside the middle 96 of 100 compounds a line between two pairs is not used. */
-    private static final double OUTER_PERCENT = 2;
-    /** No line is known better than this, however well a few compounds agree [ln units]. */
-    private static final double LEAST_DEVIATION = 0.05;
 
     private static final List<String> SOURCES = List.of("Xu2022", "XuProtocol2022");
     private final OpenMeasurements measurements;
@@ -84,9 +75,10 @@ public final class PairCalibration {
     }
 
     private MeasuredPairs run() {
-        List<MeasuredPair> pairs = new ArrayList<>();
+        List<PlatePair> pairs = new ArrayList<>();
         List<GroupEffects> structures = new ArrayList<>();
-        Map<String, Map<Series, Double>> traits = new LinkedHashMap<>();
+        Map<String, Compared> compared = new LinkedHashMap<>();
+        List<TheoryFit.Told> told = new ArrayList<>();
         for (PairName name : PairName.values()) {
             ReadingTable table = measurements.table(name);
             List<Series> series = new ArrayList<>();
@@ -100,22 +92,35 @@ public final class PairCalibration {
             }
             enough(name, table.percents().length, series.size());
             PairFit fit = Calibration.fit(
-                    table.percents(), rows.toArray(double[][]::new), form, kinds(name, table.percents()));
-            MeasuredPair pair = pair(name, fit, series.size());
+                    table.percents(),
+                    rows.toArray(double[][]::new),
+                    form,
+                    kinds(name, table.percents()),
+                    isWeakOfAnother(name) ? 0 : Calibration.NONE);
+            PlatePair pair = pair(name, fit, series.size());
             pairs.add(pair);
-            Map<Series, Double> c = new HashMap<>();
-            for (int i = 0; i < series.size(); i++) {
-                c.put(series.get(i), fit.compounds().get(i).c());
-            }
-            traits.put(pair.id(), c);
+            compared.put(pair.id(), Compared.of(series, fit));
+            told.add(TheoryFit.Told.of(pair, series, fit.compounds()));
             groups.flatMap(each -> each.fit(pair.id(), series, fit.compounds())).ifPresent(structures::add);
         }
-        return new MeasuredPairs(pairs, links(traits), structures);
+        return new MeasuredPairs(
+                pairs,
+                Optional.of(AcrossCalibration.fit(compared, groups)),
+                structures,
+                TheoryFit.fit(catalogue, told));
     }
 
-    private MeasuredPair pair(PairName name, PairFit fit, int series) {
+    /** Whether the weak solvent by itself is measured as that of a pair named before, with the same plates. */
+    private static boolean isWeakOfAnother(PairName name) {
+        return Arrays.stream(PairName.values())
+                .anyMatch(other ->
+                        other.ordinal() < name.ordinal() && other.weak().equals(name.weak()));
+    }
+
+    private PlatePair pair(PairName name, PairFit fit, int series) {
         double[] trusted = trusted(name);
-        return new MeasuredPair(
+        return new PlatePair(
+                PairBasis.MEASURED,
                 Sorbent.SILICA,
                 catalogue.solvent(name.weak()),
                 catalogue.solvent(name.strong()),
@@ -135,7 +140,7 @@ public final class PairCalibration {
                 series,
                 fit.readings(),
                 fit.residual(),
-                new MeasuredPair.Provenance(SOURCES, measurements.sha256(), leftOut(), command));
+                new PlatePair.Provenance(SOURCES, measurements.sha256(), leftOut(), command));
     }
 
     /** Between these shares [% v/v] the curve may be trusted: where it was measured and the readings are not saturated. */
@@ -179,45 +184,6 @@ public final class PairCalibration {
                 .map(each -> String.format(Locale.ROOT, "%s (%.2f)", each.smiles(), each.meanSpread()))
                 .toList();
         return "Structures whose series differ by more than 0.15 in Rf on average: " + String.join(", ", structures);
-    }
-
-    /** Each pair from each other one: a straight line through the compounds measured in both, if there are enough. */
-    private static List<PairLink> links(Map<String, Map<Series, Double>> traits) {
-        List<PairLink> links = new ArrayList<>();
-        traits.forEach((from, fromC) -> traits.forEach((to, toC) -> {
-            if (!from.equals(to)) {
-                link(from, fromC, to, toC).ifPresent(links::add);
-            }
-        }));
-        return links;
-    }
-
-    private static Optional<PairLink> link(String from, Map<Series, Double> fromC, String to, Map<Series, Double> toC) {
-        SimpleRegression line = new SimpleRegression();
-        List<Double> common = new ArrayList<>();
-        for (Map.Entry<Series, Double> entry : new TreeMap<>(fromC).entrySet()) {
-            Double c = toC.get(entry.getKey());
-            if (c != null) {
-                line.addData(entry.getValue(), c);
-                common.add(entry.getValue());
-            }
-        }
-        if (line.getN() < FEWEST_COMMON) {
-            return Optional.empty();
-        }
-        return Optional.of(new PairLink(
-                from,
-                to,
-                line.getIntercept(),
-                line.getSlope(),
-                Math.max(LEAST_DEVIATION, Math.sqrt(line.getMeanSquareError())),
-                common.size(),
-                StatUtils.percentile(array(common), OUTER_PERCENT),
-                StatUtils.percentile(array(common), 100 - OUTER_PERCENT)));
-    }
-
-    private static double[] array(List<Double> values) {
-        return values.stream().mapToDouble(Double::doubleValue).toArray();
     }
 
     private static List<Double> list(double[] values) {

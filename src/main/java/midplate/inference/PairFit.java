@@ -1,7 +1,7 @@
 package midplate.inference;
 
 import java.util.List;
-import midplate.catalogue.MeasuredPair;
+import midplate.catalogue.PlatePair;
 
 /**
  * What was fitted to the readings of one pair.
@@ -14,6 +14,8 @@ import midplate.catalogue.MeasuredPair;
  * @param atLines a spot read no farther than this from a line sits on it [1]; 0 where every reading is a number
  * @param traits how the traits of compounds are spread
  * @param compounds what its readings leave of the traits of each compound
+ * @param told what compounds like those of the spread are once read, each by itself; readings that count for another pair left out
+ * @param spread what all compounds are like, as one normal curve over c, s and, where they differ in it, t
  * @param readings number of readings
  * @param residual mean absolute deviation of the readings from the fitted curves [1 in Rf]
  * @param logLikelihood of all readings [ln units], for the normal spread of traits, to watch the rounds converge
@@ -25,8 +27,10 @@ record PairFit(
         double[] scales,
         PlateShape shape,
         double atLines,
-        MeasuredPair.Traits traits,
+        PlatePair.Traits traits,
         List<Estimate> compounds,
+        List<Moments> told,
+        Moments spread,
         int readings,
         double residual,
         List<Double> logLikelihood) {

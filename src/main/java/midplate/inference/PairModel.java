@@ -2,7 +2,7 @@ package midplate.inference;
 
 import java.util.Arrays;
 import java.util.List;
-import midplate.catalogue.MeasuredPair;
+import midplate.catalogue.PlatePair;
 import midplate.chemistry.MonotoneCubic;
 import midplate.chemistry.RetentionFactor;
 import midplate.plate.Setting;
@@ -58,8 +58,8 @@ public final class PairModel {
         this.range = new double[] {lowest, highest};
     }
 
-    /** The model of a measured pair. */
-    public static PairModel of(MeasuredPair pair) {
+    /** The model of a pair, measured or made from published strengths. */
+    public static PairModel of(PlatePair pair) {
         double[] percents = array(pair.percentStrong());
         double[] places = Arrays.stream(percents).map(Math::log1p).toArray();
         return new PairModel(
@@ -102,12 +102,12 @@ public final class PairModel {
         return new Climb(hold.at(place), strength.at(percent), early.at(place));
     }
 
-    /** The least share that was measured [% v/v]. */
+    /** The least share of the curve: of a measured pair the least that was measured [% v/v]. */
     public double lowestPercent() {
         return range[0];
     }
 
-    /** The largest share that was measured [% v/v]. */
+    /** The largest share of the curve, likewise [% v/v]. */
     public double highestPercent() {
         return range[1];
     }

@@ -3,6 +3,7 @@ package midplate.inference;
 import java.util.List;
 import java.util.Optional;
 import midplate.catalogue.GroupEffects;
+import midplate.catalogue.TheoryPair;
 
 /**
  * What the structure of a compound foretells of its traits in a pair.
@@ -34,6 +35,17 @@ public record StructureForecast(
      * @param compounds in how many of the compounds measured it stands
      */
     public record Part(String id, double count, double effect, double error, int compounds) {}
+
+    /** The same in a pair that borrows the curve of this one: c and s there have errors of their own. */
+    StructureForecast borrowedBy(TheoryPair theory) {
+        return new StructureForecast(
+                c,
+                s,
+                varianceC + theory.deviationC() * theory.deviationC(),
+                varianceS + theory.deviationS() * theory.deviationS(),
+                parts,
+                heldBy);
+    }
 
     /** The groups that stand in few of the compounds measured, so that the band is wide. */
     public List<Part> rare() {

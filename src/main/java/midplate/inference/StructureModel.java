@@ -19,8 +19,6 @@ final class StructureModel {
      * figures of the benchmark hardly differ.
      */
     private static final double ANYWHERE = 0.02;
-    /** The least weight of t where no compound was measured, of the heaviest node. */
-    private static final double UNMEASURED = 1e-7;
     /** Farther from its middle than so many standard deviations a trait is left to the two in a hundred. */
     private static final double REACH = 5;
 
@@ -34,7 +32,7 @@ final class StructureModel {
     private final double[][] covarianceS;
     private final TraitGrid grid;
     private final double[] anywhere;
-    private final GivenT given;
+    private final TraitPrior population;
 
     StructureModel(FunctionalGroups groups, GroupEffects effects, TraitPrior population) {
         this.groups = groups;
@@ -51,7 +49,7 @@ final class StructureModel {
         this.covarianceS = square(effects.covarianceS());
         this.grid = population.grid();
         this.anywhere = population.columnWeights();
-        this.given = GivenT.of(grid, spreadOfT(population));
+        this.population = population;
     }
 
     private static double[][] square(List<Double> triangle) {
@@ -68,19 +66,6 @@ final class StructureModel {
         return square;
     }
 
-    private double[] spreadOfT(TraitPrior population) {
-        double[] nodes = population.nodeWeights();
-        double heaviest = 0;
-        for (double node : nodes) {
-            heaviest = Math.max(heaviest, node);
-        }
-        double[] normal = grid.normalT();
-        for (int node = 0; node < nodes.length; node++) {
-            nodes[node] += UNMEASURED * heaviest * normal[node % normal.length];
-        }
-        return nodes;
-    }
-
     /** The pair it speaks of. */
     String pair() {
         return effects.pair();
@@ -91,15 +76,12 @@ final class StructureModel {
      * nothing or twice as much.
      */
     StructureForecast forecast(GroupCounts counts) {
-        double[] row = parts.row(counts);
+        double[] row = row(counts);
         double extraC = 0;
         double extraS = 0;
-        boolean sizeSaid = effects.typical().stream().anyMatch(typical -> counts.of(typical.part()) > 0);
-        if (counts.detail() != GroupCounts.Detail.WHOLE && !sizeSaid) {
+        if (isSizeUnsaid(counts)) {
             for (GroupEffects.Typical typical : effects.typical()) {
-                int place = parts.names().indexOf(typical.part());
-                row[place] = typical.mean();
-                GroupEffects.Effect effect = effects.effects().get(place);
+                GroupEffects.Effect effect = effects.effects().get(parts.names().indexOf(typical.part()));
                 extraC += effect.c() * effect.c() * typical.variance();
                 extraS += effect.s() * effect.s() * typical.variance();
             }
@@ -132,6 +114,22 @@ final class StructureModel {
                 HeldBy.of(groups, counts, told));
     }
 
+    /** How often each part stands in a compound; of its size what is usual where nothing was said of it. */
+    double[] row(GroupCounts counts) {
+        double[] row = parts.row(counts);
+        if (isSizeUnsaid(counts)) {
+            for (GroupEffects.Typical typical : effects.typical()) {
+                row[parts.names().indexOf(typical.part())] = typical.mean();
+            }
+        }
+        return row;
+    }
+
+    private boolean isSizeUnsaid(GroupCounts counts) {
+        return counts.detail() != GroupCounts.Detail.WHOLE
+                && effects.typical().stream().noneMatch(typical -> counts.of(typical.part()) > 0);
+    }
+
     private static double quadratic(double[] row, double[][] covariance) {
         double sum = 0;
         for (int i = 0; i < row.length; i++) {
@@ -156,7 +154,7 @@ final class StructureModel {
                 columns[column] = (1 - ANYWHERE) * c[iC] * s[iS] + ANYWHERE * anywhere[column];
             }
         }
-        return TraitPrior.of(grid, columns, given);
+        return population.withColumns(columns);
     }
 
     private static double[] normal(int count, IntToDoubleFunction at, double mean, double variance) {

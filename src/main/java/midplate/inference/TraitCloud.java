@@ -97,6 +97,38 @@ final class TraitCloud {
         return known.get(window, ByShare::new);
     }
 
+    /** The same points with c moved [ln units]. */
+    TraitCloud moved(double by) {
+        double[] moved = c.clone();
+        for (int i = 0; i < moved.length; i++) {
+            moved[i] += by;
+        }
+        return of(new Points(moved, s, t, weight));
+    }
+
+    /** The same points weighed by what readings elsewhere say of them. */
+    TraitCloud times(TraitSite site) {
+        int traits = site.pull().getDimension();
+        Points points = new Points(c, s, t, weight.clone());
+        double[] logs = new double[weight.length];
+        double greatest = Double.NEGATIVE_INFINITY;
+        for (int i = 0; i < logs.length; i++) {
+            double[] x = {c[i], s[i], t[i]};
+            for (int j = 0; j < traits; j++) {
+                logs[i] += site.pull().getEntry(j) * x[j];
+                for (int k = 0; k < traits; k++) {
+                    logs[i] -= 0.5 * x[j] * site.precision().getEntry(j, k) * x[k];
+                }
+            }
+            greatest = Math.max(greatest, logs[i]);
+        }
+        for (int i = 0; i < logs.length; i++) {
+            points.weight()[i] *= Math.exp(logs[i] - greatest);
+        }
+        TraitPrior.normalized(points.weight());
+        return of(points);
+    }
+
     int size() {
         return weight.length;
     }

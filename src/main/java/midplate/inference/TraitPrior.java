@@ -1,10 +1,13 @@
 package midplate.inference;
 
-import midplate.catalogue.MeasuredPair;
+import midplate.catalogue.PlatePair;
 import org.jspecify.annotations.Nullable;
 
 /** How likely each set of traits on a {@link TraitGrid} is before anything was read; the weights sum to 1. */
 final class TraitPrior {
+    /** The least weight of t where no compound was measured, of the heaviest node. */
+    private static final double UNMEASURED = 1e-7;
+
     private final TraitGrid grid;
     /** Of all nodes with one c and one s together. */
     private final double[] columns;
@@ -13,6 +16,8 @@ final class TraitPrior {
     private final Posterior nodes;
     /** The same whoever works it out, so it does not matter if two threads do. */
     private volatile @Nullable TraitCloud cloud;
+    /** Likewise. */
+    private volatile @Nullable GivenT everywhere;
 
     private TraitPrior(TraitGrid grid, double[] columns, GivenT given) {
         this.grid = grid;
@@ -22,7 +27,7 @@ final class TraitPrior {
     }
 
     /** The spread that was fitted for a pair, on a grid of spots that has the traits in which its compounds differ. */
-    static TraitPrior of(MeasuredPair.Traits traits) {
+    static TraitPrior of(PlatePair.Traits traits) {
         TraitGrid grid = TraitGrid.spots(
                 trait(traits.bells().stream().anyMatch(bell -> bell.varianceS() > 0)),
                 trait(traits.bells().stream().anyMatch(bell -> bell.varianceT() > 0)));
@@ -37,11 +42,6 @@ final class TraitPrior {
     static TraitPrior of(TraitGrid grid, double[] weights) {
         GivenT given = GivenT.of(grid, weights);
         return new TraitPrior(grid, normalized(given.columnWeights().clone()), given);
-    }
-
-    /** A weight for each column, of any sum; t is spread in it as given. */
-    static TraitPrior of(TraitGrid grid, double[] columns, GivenT given) {
-        return new TraitPrior(grid, normalized(columns), given);
     }
 
     /** The weight of each column, sum 1. */
@@ -59,20 +59,28 @@ final class TraitPrior {
         return weights;
     }
 
-    /** The same compounds with another density of c: s and t stay spread at each c as they are. */
-    TraitPrior withSpreadOfC(double[] density) {
-        double[] spread = spreadOfC();
-        double[] factor = new double[spread.length];
-        for (int iC = 0; iC < factor.length; iC++) {
-            factor[iC] = spread[iC] > 0 ? density[iC] / spread[iC] : 0;
-        }
-        double[] moved = new double[columns.length];
-        for (int from = 0; from < moved.length; from += factor.length) {
-            for (int iC = 0; iC < factor.length; iC++) {
-                moved[from + iC] = columns[from + iC] * factor[iC];
+    /** Other compounds, with a weight for each column, of any sum: t is spread in each as it is here. */
+    TraitPrior withColumns(double[] weights) {
+        return new TraitPrior(grid, normalized(weights), everywhere());
+    }
+
+    /** How t is spread in each column, also where hardly a compound is. */
+    private GivenT everywhere() {
+        GivenT known = everywhere;
+        if (known == null) {
+            double[] weights = nodeWeights();
+            double heaviest = 0;
+            for (double node : weights) {
+                heaviest = Math.max(heaviest, node);
             }
+            double[] normal = grid.normalT();
+            for (int node = 0; node < weights.length; node++) {
+                weights[node] += UNMEASURED * heaviest * normal[node % normal.length];
+            }
+            known = GivenT.of(grid, weights);
+            everywhere = known;
         }
-        return new TraitPrior(grid, normalized(moved), given);
+        return known;
     }
 
     private double[] spreadOfC() {

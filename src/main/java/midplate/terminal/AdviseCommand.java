@@ -2,6 +2,7 @@ package midplate.terminal;
 
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -9,6 +10,7 @@ import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import midplate.advice.OtherRank;
 import midplate.plate.Setting;
 import midplate.wire.Answered;
 import midplate.wire.Exchange;
@@ -33,6 +35,12 @@ import picocli.CommandLine.Spec;
             "Before any plate, from the structure: midplate advise --smiles \"A=CC(=O)c1ccccc1\""
         })
 public final class AdviseCommand implements Callable<Integer> {
+    /** No order was said. */
+    private static final String USUAL_RANK = "";
+
+    private static final List<String> RANKS =
+            Arrays.stream(OtherRank.values()).map(OtherRank::id).toList();
+
     private static final Pattern WINDOW = Pattern.compile("\\s*([^\\s–-]+)\\s*[–-]\\s*([^\\s–-]+)\\s*");
 
     @Spec
@@ -118,6 +126,15 @@ public final class AdviseCommand implements Callable<Integer> {
             description = "Plates that may run at once, 1 to 3: tells which, and whether that beats going straight.")
     private @Nullable String jars;
 
+    @Option(
+            names = "--others",
+            paramLabel = "RANK",
+            arity = "0..1",
+            fallbackValue = USUAL_RANK,
+            description =
+                    "Also tells other eluents as strong as the one advised, in the order of apart (if not said, with two spots or more), safety, drying or measured.")
+    private @Nullable String others;
+
     @Option(names = "--json", description = "Print the answer as JSON.")
     private boolean json;
 
@@ -126,10 +143,21 @@ public final class AdviseCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        if (jars != null && others != null) {
+            throw new Nonsense(
+                    "--others", "beside --jars", "--others or --jars, one at a time", "Ask for one after the other.");
+        }
         String request = request().toString();
+        String wished = others == null ? null : replacing(others).toString();
         Exchange exchange = Exchange.of(calibration);
         if (jars != null) {
             scout(exchange, exchange.scouting(request, Setting.BENCH));
+            return 0;
+        }
+        if (wished != null && json) {
+            spec.commandLine()
+                    .getOut()
+                    .println(exchange.otherEluents(wished, Setting.BENCH).json());
             return 0;
         }
         Answered answered = exchange.advice(request, Setting.BENCH);
@@ -142,6 +170,10 @@ public final class AdviseCommand implements Callable<Integer> {
                             answered)
                     .print(spec.commandLine().getOut());
         }
+        if (wished != null) {
+            new SpokenOthers(exchange, exchange.otherEluents(wished, Setting.BENCH))
+                    .print(spec.commandLine().getOut());
+        }
         return 0;
     }
 
@@ -152,6 +184,22 @@ public final class AdviseCommand implements Callable<Integer> {
         } else {
             new SpokenScouting(exchange, answer).print(out);
         }
+    }
+
+    /** The request with the order of other eluents. */
+    private RequestText replacing(String rank) {
+        RequestText request = request();
+        if (rank.equals(USUAL_RANK)) {
+            return request;
+        }
+        if (!RANKS.contains(rank)) {
+            throw new Nonsense(
+                    "--others",
+                    rank,
+                    String.join(", ", RANKS) + ", or nothing",
+                    "Say by what they are to be put in order, or leave it out.");
+        }
+        return request.with("rank", rank);
     }
 
     private RequestText request() {

@@ -7,8 +7,8 @@ import java.nio.file.Path;
 import java.util.Locale;
 import java.util.concurrent.Callable;
 import midplate.catalogue.FunctionalGroups;
-import midplate.catalogue.MeasuredPair;
 import midplate.catalogue.MeasuredPairs;
+import midplate.catalogue.PlatePair;
 import midplate.catalogue.SolventCatalogue;
 import midplate.inference.CalibrationFiles;
 import midplate.inference.Fold;
@@ -80,7 +80,7 @@ public final class CalibrateCommand implements Callable<Integer> {
                 GroupForm.ENERGIES);
         CalibrationFiles.write(fitted, out);
         PrintWriter to = spec.commandLine().getOut();
-        for (MeasuredPair pair : fitted.pairs()) {
+        for (PlatePair pair : fitted.pairs()) {
             to.printf(
                     Locale.ROOT,
                     "%s: %d series, %d readings, mean deviation %.3f in Rf%n",

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import midplate.advice.Question;
 import midplate.catalogue.EluentRules;
-import midplate.catalogue.MeasuredPair;
+import midplate.catalogue.PlatePair;
 import midplate.catalogue.SolventCatalogue;
 import midplate.words.Message;
 import midplate.words.Texts;
@@ -15,10 +15,10 @@ final class Provenance {
     private static final String LAW = "Snyder1968";
 
     private final SolventCatalogue catalogue;
-    private final List<MeasuredPair> measured;
+    private final List<PlatePair> measured;
     private final Texts texts;
 
-    Provenance(SolventCatalogue catalogue, List<MeasuredPair> measured, Texts texts) {
+    Provenance(SolventCatalogue catalogue, List<PlatePair> measured, Texts texts) {
         this.catalogue = catalogue;
         this.measured = measured;
         this.texts = texts;
@@ -27,7 +27,7 @@ final class Provenance {
     /** One sentence or work a line. */
     List<String> of(Question question) {
         List<String> lines = new ArrayList<>();
-        Optional<MeasuredPair> measured = pair(question);
+        Optional<PlatePair> measured = pair(question);
         measured.ifPresent(pair -> lines.addAll(measurements(pair)));
         lines.add(texts.render(Message.of("answer.setting-" + question.setting().id())));
         measured.ifPresent(pair -> pair.provenance().sources().forEach(key -> lines.add(work(key))));
@@ -35,14 +35,14 @@ final class Provenance {
         return lines;
     }
 
-    private Optional<MeasuredPair> pair(Question question) {
+    private Optional<PlatePair> pair(Question question) {
         EluentRules rules = EluentRules.of(catalogue);
         String id =
-                MeasuredPair.id(question.sorbent(), rules.standard(question.weak()), rules.standard(question.strong()));
+                PlatePair.id(question.sorbent(), rules.standard(question.weak()), rules.standard(question.strong()));
         return measured.stream().filter(pair -> pair.id().equals(id)).findFirst();
     }
 
-    private List<String> measurements(MeasuredPair pair) {
+    private List<String> measurements(PlatePair pair) {
         Message measured = Message.of(
                 "terminal.measured",
                 "series",

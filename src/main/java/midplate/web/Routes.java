@@ -26,6 +26,7 @@ final class Routes {
             Map.entry("/api/advice", WRITE),
             Map.entry("/api/structure", WRITE),
             Map.entry("/api/scouting", WRITE),
+            Map.entry("/api/other-eluents", WRITE),
             Map.entry("/api/reading", WRITE),
             Map.entry("/api/equal-strength", WRITE));
 
@@ -53,12 +54,13 @@ final class Routes {
         routes.get("/api/accuracy", reply(ctx -> exchange.accuracy()));
         routes.get("/api/version", reply(ctx -> exchange.version()));
         routes.get("/api/groups", reply(ctx -> tongue.of(ctx).groups()));
-        routes.get("/api/texts", reply(ctx -> tongue.of(ctx).texts().json()));
+        routes.get("/api/texts", reply(ctx -> tongue.of(ctx).texts().jsonOfPage()));
         routes.get(
                 "/d3.min.js",
                 ctx -> ctx.contentType("text/javascript; charset=utf-8").result(ChartLibrary.script()));
         routes.post("/api/advice", reply(ctx -> tongue.of(ctx).advice(Body.of(ctx), Setting.BENCH)));
         routes.post("/api/scouting", reply(ctx -> tongue.of(ctx).scouting(Body.of(ctx), Setting.BENCH)));
+        routes.post("/api/other-eluents", reply(ctx -> tongue.of(ctx).otherEluents(Body.of(ctx), Setting.BENCH)));
         routes.post("/api/structure", reply(ctx -> tongue.of(ctx).structure(Body.of(ctx))));
         routes.post("/api/reading", reply(ctx -> tongue.of(ctx).reading(Body.of(ctx))));
         routes.post("/api/equal-strength", reply(ctx -> tongue.of(ctx).equalStrength(Body.of(ctx))));

@@ -62,6 +62,7 @@ final class AnswerWriter {
                         new ChanceWords(texts)
                                 .of(asked.question(), advice.goal().chance()),
                         texts));
+        node.put("basis", advice.basis().id());
         node.put("sorbent", asked.question().sorbent().id());
         node.set("weak", JsonWriting.solvent(asked.question().weak(), texts));
         node.set("strong", JsonWriting.solvent(asked.question().strong(), texts));

@@ -5,7 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import midplate.advice.Question;
-import midplate.catalogue.MeasuredPair;
+import midplate.catalogue.PlatePair;
 import midplate.words.Message;
 import midplate.words.Refusal;
 
@@ -52,7 +52,7 @@ final class CompoundAnswers {
     }
 
     /** All groups and classes. */
-    String groups(List<MeasuredPair> pairs) {
+    String groups(List<PlatePair> pairs) {
         return writer.all(pairs, foretelling);
     }
 }

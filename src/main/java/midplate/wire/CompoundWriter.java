@@ -12,7 +12,7 @@ import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import midplate.catalogue.FunctionalGroup;
 import midplate.catalogue.FunctionalGroups;
-import midplate.catalogue.MeasuredPair;
+import midplate.catalogue.PlatePair;
 import midplate.chemistry.GroupCounts;
 import midplate.inference.StructureForecast;
 import midplate.structure.Molecule;
@@ -103,7 +103,7 @@ final class CompoundWriter {
     }
 
     /** All groups and classes, and what each does in every pair. */
-    String all(List<MeasuredPair> pairs, Foretelling foretelling) {
+    String all(List<PlatePair> pairs, Foretelling foretelling) {
         ObjectNode body = JsonWriting.object();
         ArrayNode groups = body.putArray("groups");
         ArrayNode classes = body.putArray("classes");
@@ -116,7 +116,7 @@ final class CompoundWriter {
             node.put("source", group.source().key()).put("note", speech.said(group.note()));
             ObjectNode effects = node.putObject("pairs");
             GroupCounts one = new GroupCounts(Map.of(group.id(), 1), GroupCounts.Detail.GROUPS);
-            for (MeasuredPair pair : pairs) {
+            for (PlatePair pair : pairs) {
                 Optional<StructureForecast> forecast = foretelling.of(pair.sorbent(), pair.weak(), pair.strong(), one);
                 StructureForecast.Part part = parts(forecast).get(group.id());
                 if (part != null) {

@@ -9,16 +9,18 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import midplate.advice.Advice;
 import midplate.advice.Adviser;
 import midplate.advice.Consultation;
 import midplate.advice.Curves;
 import midplate.advice.Forecast;
 import midplate.advice.Question;
+import midplate.advice.Replacements;
 import midplate.advice.ScoutingPlan;
 import midplate.catalogue.FunctionalGroups;
 import midplate.catalogue.MeasuredAccuracy;
-import midplate.catalogue.MeasuredPair;
+import midplate.catalogue.PlatePair;
 import midplate.catalogue.SolventCatalogue;
 import midplate.plate.Reading;
 import midplate.plate.Setting;
@@ -44,7 +46,8 @@ public final class Exchange {
     public static final String VERSION = "0.1.0";
 
     private final SolventCatalogue catalogue;
-    private final List<MeasuredPair> measured;
+    private final List<PlatePair> measured;
+    private final Supplier<List<PlatePair>> byTheory;
     private final Function<Question, Consultation> adviser;
     private final Compounds compounds;
     private final Foretelling foretelling;
@@ -59,10 +62,11 @@ public final class Exchange {
 
     private volatile @Nullable String groups;
 
-    Exchange(SolventCatalogue catalogue, List<MeasuredPair> pairs, Function<Question, Consultation> adviser) {
+    Exchange(SolventCatalogue catalogue, List<PlatePair> pairs, Function<Question, Consultation> adviser) {
         this(
                 catalogue,
                 pairs,
+                List::of,
                 adviser,
                 new Compounds(FunctionalGroups.builtIn()),
                 Foretelling.NONE,
@@ -71,19 +75,21 @@ public final class Exchange {
 
     private Exchange(
             SolventCatalogue catalogue,
-            List<MeasuredPair> pairs,
+            List<PlatePair> pairs,
+            Supplier<List<PlatePair>> byTheory,
             Function<Question, Consultation> adviser,
             Compounds compounds,
             Foretelling foretelling,
             Speech speech) {
         this.catalogue = catalogue;
         this.measured = List.copyOf(pairs);
+        this.byTheory = byTheory;
         this.adviser = adviser;
         this.compounds = compounds;
         this.foretelling = foretelling;
         this.speech = speech;
         this.texts = speech.texts();
-        this.published = new PublishedWriter(catalogue, pairs, speech);
+        this.published = new PublishedWriter(catalogue, pairs, byTheory, speech);
         this.compoundAnswers = new CompoundAnswers(compounds, foretelling, speech);
     }
 
@@ -106,6 +112,7 @@ public final class Exchange {
         return new Exchange(
                 catalogue,
                 adviser.measured(),
+                adviser::byTheory,
                 adviser::consult,
                 new Compounds(FunctionalGroups.builtIn()),
                 adviser::forecast,
@@ -116,7 +123,7 @@ public final class Exchange {
     public Exchange in(Language language) {
         return language == speech.language()
                 ? this
-                : new Exchange(catalogue, measured, adviser, compounds, foretelling, Speech.in(language));
+                : new Exchange(catalogue, measured, byTheory, adviser, compounds, foretelling, Speech.in(language));
     }
 
     /** The texts in which it speaks. */
@@ -124,8 +131,8 @@ public final class Exchange {
         return texts;
     }
 
-    /** The fitted pairs it advises on. */
-    public List<MeasuredPair> measured() {
+    /** The measured pairs it advises on. */
+    public List<PlatePair> measured() {
         return measured;
     }
 
@@ -229,6 +236,31 @@ public final class Exchange {
         try {
             ScoutingPlan plan = adviser.apply(asked.question()).scout(question.jars());
             return new ScoutingAnswer(asked.question(), plan, new ScoutingWriter(texts).write(asked, plan));
+        } catch (Refusal refusal) {
+            faults.add(refusal.field(), refusal);
+            throw new BadInput(BadInput.Kind.FIELDS, faults.faults());
+        }
+    }
+
+    /** Which other eluents may take the place of a mixture, in UTF-8; the setting is taken where the request names none. */
+    public String otherEluents(byte[] json, Setting ifUnsaid) {
+        FaultList faults = new FaultList(texts);
+        return otherEluents(JsonText.read(JsonText.decoded(json, faults), faults), ifUnsaid, faults)
+                .json();
+    }
+
+    /** Which other eluents may take the place of a mixture; the setting is taken where the request names none. */
+    public OthersAnswer otherEluents(String json, Setting ifUnsaid) {
+        FaultList faults = new FaultList(texts);
+        return otherEluents(JsonText.read(json, faults), ifUnsaid, faults);
+    }
+
+    private OthersAnswer otherEluents(Json request, Setting ifUnsaid, FaultList faults) {
+        OthersQuestion question = OthersQuestion.read(request, catalogue, compounds, ifUnsaid, faults);
+        Asked asked = question.asked();
+        try {
+            Replacements found = adviser.apply(asked.question()).others(question.wish());
+            return new OthersAnswer(asked.question(), found, new OthersWriter(texts).write(asked, found));
         } catch (Refusal refusal) {
             faults.add(refusal.field(), refusal);
             throw new BadInput(BadInput.Kind.FIELDS, faults.faults());

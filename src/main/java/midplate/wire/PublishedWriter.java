@@ -3,10 +3,11 @@ package midplate.wire;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
+import java.util.function.Supplier;
 import midplate.catalogue.Caution;
 import midplate.catalogue.Gap;
 import midplate.catalogue.Hazard;
-import midplate.catalogue.MeasuredPair;
+import midplate.catalogue.PlatePair;
 import midplate.catalogue.PublishedValue;
 import midplate.catalogue.SolventCatalogue;
 import midplate.catalogue.Source;
@@ -16,11 +17,15 @@ import midplate.chemistry.Solvent;
 /** Writes the solvents and their published values; a value never goes without its source. */
 final class PublishedWriter {
     private final SolventCatalogue catalogue;
-    private final List<MeasuredPair> pairs;
+    private final List<PlatePair> pairs;
+    private final Supplier<List<PlatePair>> byTheory;
     private final Speech speech;
 
-    PublishedWriter(SolventCatalogue catalogue, List<MeasuredPair> pairs, Speech speech) {
+    /** @param byTheory gives the pairs of which there is theory only */
+    PublishedWriter(
+            SolventCatalogue catalogue, List<PlatePair> pairs, Supplier<List<PlatePair>> byTheory, Speech speech) {
         this.catalogue = catalogue;
+        this.byTheory = byTheory;
         this.speech = speech;
         this.pairs = List.copyOf(pairs);
     }
@@ -32,6 +37,13 @@ final class PublishedWriter {
         catalogue.solvents().forEach(solvent -> solvents.add(solvent(solvent)));
         ArrayNode measured = body.putArray("pairs");
         pairs.forEach(pair -> measured.add(pair(pair)));
+        ArrayNode theory = body.putArray("theoryPairs");
+        for (PlatePair pair : byTheory.get()) {
+            theory.addObject()
+                    .put("weak", pair.weak().id())
+                    .put("strong", pair.strong().id())
+                    .put("basis", pair.basis().id());
+        }
         body.set("cautions", cautions(catalogue.generalCautions()));
         return JsonWriting.text(body);
     }
@@ -76,7 +88,7 @@ final class PublishedWriter {
     }
 
     /** A fitted pair: what it rests on, and its strength curve with the errors of its points. */
-    private ObjectNode pair(MeasuredPair pair) {
+    private ObjectNode pair(PlatePair pair) {
         ObjectNode node = JsonWriting.object()
                 .put("id", pair.id())
                 .put("sorbent", pair.sorbent().id());

@@ -57,9 +57,24 @@ final class QuestionReader {
     private final PairReader pairs;
     private final WishesReader wishesReader;
     private final Setting ifUnsaid;
+    private final PairAsked pairAsked;
     private final Compounds compounds;
 
+    /** Whether the two solvents asked about must stand on the shelf. */
+    enum PairAsked {
+        /** They are to be poured. */
+        ON_THE_SHELF,
+        /** They may be what is to be replaced. */
+        ANYWHERE
+    }
+
     QuestionReader(SolventCatalogue catalogue, Compounds compounds, Setting ifUnsaid, FaultList faults) {
+        this(catalogue, compounds, ifUnsaid, faults, PairAsked.ON_THE_SHELF);
+    }
+
+    QuestionReader(
+            SolventCatalogue catalogue, Compounds compounds, Setting ifUnsaid, FaultList faults, PairAsked pairAsked) {
+        this.pairAsked = pairAsked;
         this.compounds = compounds;
         this.faults = faults;
         this.pairs = new PairReader(catalogue, faults);
@@ -101,7 +116,7 @@ final class QuestionReader {
         Glassware glassware = glassware(fields, Glassware.usual(setting));
         Optional<String> additive = fields.text("additive", LONGEST_NAME);
         Asked.CurvesWanted curves = curves(fields);
-        Wishes wishes = wishesReader.read(fields, pair, spots);
+        Wishes wishes = wishesReader.read(fields, pairAsked == PairAsked.ON_THE_SHELF ? pair : Optional.empty(), spots);
         faults.throwIfAny();
         PairReader.Pair sound = pair.orElseThrow();
         Question question = new Question(

@@ -37,7 +37,7 @@ final class WishesReader {
     /**
      * The wishes; what is faulty reads as not wished.
      *
-     * @param pair the two solvents asked for, where they are an eluent
+     * @param pair the two solvents asked for, where they are an eluent and must stand on the shelf
      * @param spots names of the spots asked about
      */
     Wishes read(JsonFields fields, Optional<PairReader.Pair> pair, Set<String> spots) {

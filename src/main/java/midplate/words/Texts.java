@@ -9,6 +9,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.regex.Pattern;
 
 /**
  * The texts of one language: turns a {@link Message} into a sentence.
@@ -23,6 +24,9 @@ public final class Texts {
     private final String file;
     private final Map<String, Template> templates;
     private final String decimalMark;
+    /** A line of the file that no page shows; there are others after it, so no comma is left over. */
+    private static final Pattern TERMINAL_ONLY = Pattern.compile("(?m)^ *\"terminal\\.[^\\n]*\\n");
+
     private final String json;
 
     private Texts(String file, Map<String, Template> templates, String decimalMark, String json) {
@@ -94,9 +98,9 @@ public final class Texts {
         return decimalMark;
     }
 
-    /** Everything as one flat JSON object, as it is packed. */
-    public String json() {
-        return json;
+    /** All but what only the terminal says, as one flat JSON object: a page need not wait for that. */
+    public String jsonOfPage() {
+        return TERMINAL_ONLY.matcher(json).replaceAll("");
     }
 
     /** All keys, sorted. */

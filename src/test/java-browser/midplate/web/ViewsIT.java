@@ -8,6 +8,7 @@ import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.ColorScheme;
 import com.microsoft.playwright.options.ReducedMotion;
+import com.microsoft.playwright.options.WaitForSelectorState;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -94,14 +95,50 @@ class ViewsIT extends OnPage {
     void everythingThatIsPressedIsLargeEnoughForAFinger() {
         Page page = open(ColorScheme.LIGHT, 390, 844);
         answered(page);
-        Object small = page.evaluate("""
-                least => [...document.querySelectorAll('button, select, input:not([type=checkbox]), summary, a[href]')]
+        assertEquals(List.of(), tooSmall(page, ""));
+    }
+
+    /** What is pressed inside a part of the page and is lower than a finger needs. */
+    private static Object tooSmall(Page page, String inside) {
+        return page.evaluate("""
+                ([least, inside]) => ['button', 'select', 'input:not([type=checkbox])', 'summary', 'a[href]']
+                    .flatMap(each => [...document.querySelectorAll(inside + each)])
                     .filter(each => each.checkVisibility() && !each.classList.contains('skip'))
                     .map(each => ({ each, box: each.getBoundingClientRect() }))
                     .filter(({ each, box }) => box.height > 0 && box.height < least - 0.5)
                     .map(({ each, box }) => `${each.id || each.className || each.tagName} ${box.height}`)
-                """, TOUCH);
-        assertEquals(List.of(), small);
+                """, List.of(TOUCH, inside));
+    }
+
+    /** Other solvents, with all there are, each row unfolded. */
+    private static void openSwap(Page page) {
+        answered(page);
+        page.click("#swap-open");
+        page.waitForSelector("#ladder-rows");
+        page.check("#swap-all");
+        page.waitForSelector(
+                "#swap-hexane-acetone", new Page.WaitForSelectorOptions().setState(WaitForSelectorState.ATTACHED));
+        page.waitForSelector("#swap-said:not(.old)");
+        unfold(page);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"LIGHT, 1280", "DARK, 1280", "LIGHT, 390", "DARK, 390"})
+    void otherSolventsAreCleanAndLargeEnough(ColorScheme scheme, int width) {
+        Page page = open(scheme, width, width > 1000 ? 900 : 844);
+        openSwap(page);
+        assertClean(page);
+        assertNothingSpills(page);
+        assertEquals(List.of(), tooSmall(page, "#swap "));
+        shoot(page, String.format(Locale.ROOT, "swap-%s-%d", scheme, width).toLowerCase(Locale.ROOT));
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {360, 390, 599, 600, 768, 899, 900, 1024, 1440, 1920})
+    void otherSolventsSpillAtNoWidth(int width) {
+        Page page = open(ColorScheme.LIGHT, width, 900);
+        openSwap(page);
+        assertNothingSpills(page);
     }
 
     @Test
@@ -126,6 +163,21 @@ class ViewsIT extends OnPage {
         page.fill("#rf-r1", "0");
         page.fill("#eluent-p1", "50");
         page.fill("#amount", "5");
+        answered(page);
+        unfold(page);
+        seen.addAll(english(page));
+        openSwap(page);
+        for (String rank : List.of("safety", "drying", "measured", "apart")) {
+            page.click("#swap-rank-" + rank);
+            page.waitForSelector("#swap-rank-" + rank + "[aria-pressed=true]");
+            page.waitForSelector("#swap-said:not(.old)");
+            seen.addAll(english(page));
+        }
+        page.locator("#swap-hexane-acetone .row-basis .asked").click();
+        page.locator("#origin .basis").first().waitFor();
+        seen.addAll(english(page));
+        page.keyboard().press("Escape");
+        page.click("#swap-use-hexane-acetone");
         answered(page);
         unfold(page);
         seen.addAll(english(page));

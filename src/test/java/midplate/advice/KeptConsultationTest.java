@@ -36,6 +36,11 @@ class KeptConsultationTest {
         public ScoutingPlan scout(int jars) {
             throw new AssertionError("not asked");
         }
+
+        @Override
+        public Replacements others(OthersWish wish) {
+            throw new AssertionError("not asked");
+        }
     };
 
     @Test

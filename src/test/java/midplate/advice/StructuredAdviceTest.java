@@ -80,6 +80,31 @@ class StructuredAdviceTest {
         }
     }
 
+    // The theory may be off as well as the structure: dichloromethane foretold from ethyl acetate is by 1.1 ln units.
+    @ParameterizedTest
+    @CsvSource({"toluene, ethyl acetate, 10", "dichloromethane, ethyl acetate, 10", "hexane, acetone, 10"})
+    void aReadingInsideWhatTheoryForetellsOfTheStructureIsNoContradiction(String weak, String strong, double percent) {
+        Question first = Asking.about(weak, strong).question().knowing(Map.of("A", ACETOPHENONE));
+        SpotForecast foretold =
+                Asking.ADVISER.predict(first, List.of(percent)).get(0).spots().get(0);
+        for (double rf : new double[] {foretold.low(), foretold.rf(), foretold.high()}) {
+            Asking read = Asking.about(weak, strong).run(percent, Map.of("A", rf));
+            assertFalse(notes(read, Map.of("A", ACETOPHENONE)).contains("structure-contradicted"), "Rf " + rf);
+        }
+    }
+
+    @Test
+    void withCurvesOfPairsThatSayNothingOfEachOtherAStructureSaysNothingInATheoryPair() {
+        MeasuredPairs curves = MeasuredPairs.builtIn(Asking.CATALOGUE);
+        Adviser apart = Adviser.of(
+                Asking.CATALOGUE,
+                new MeasuredPairs(curves.pairs(), Optional.empty(), curves.structures(), curves.theory()));
+        Question question = Asking.about("hexane", "acetone").question();
+        assertEquals(
+                apart.predict(question, List.of(20.0)),
+                apart.predict(question.knowing(Map.of("A", ACETOPHENONE)), List.of(20.0)));
+    }
+
     @Test
     void aBoundContradictsOnlyWhatItRulesOut() {
         Reading notAbove = new Reading(0.03, Limit.AT_START, Reading.of(0.03).standardError());
@@ -209,7 +234,7 @@ class StructuredAdviceTest {
     @Test
     void aPairForWhichNoStructuresWereFittedSaysSo() {
         MeasuredPairs built = MeasuredPairs.builtIn(Asking.CATALOGUE);
-        Adviser bare = Adviser.of(Asking.CATALOGUE, new MeasuredPairs(built.pairs(), built.links(), List.of()));
+        Adviser bare = Adviser.of(Asking.CATALOGUE, new MeasuredPairs(built.pairs(), built.joint(), List.of()));
         Advice advice = bare.advise(Asking.acetate().question().knowing(Map.of("A", ACETOPHENONE)));
         assertTrue(Asking.codes(advice.notes()).contains("structure-not-fitted"));
         assertEquals("why-no-plate", advice.why().get(0).code());

@@ -32,6 +32,7 @@ class AccuracyFileTest {
                 Map.of("B first, bench, 0.03", Map.of("plates.all.hit", new Figure(0.6, 0.02, 90))),
                 Map.of("Structures told", Map.of("first.possible.hit", new Figure(0.88, 0.02, 90))),
                 Map.of("two jars", Map.of("rounds.all.came", new Figure(0.8, 0.02, 90))),
+                Map.of("B first", Map.of("switch-to-ether.error", new Figure(0.08, 0.01, 90))),
                 Map.of("B − A", Map.of("one-trial.error", new Figure(1e-17, 0.5, 3))));
     }
 

@@ -57,7 +57,8 @@ class AccuracyTableTest {
         differences.put("Midplate, neighbours left out − Midplate", Map.of(ERROR, new Figure(0.00234, 0.00061, 6399)));
         Map<String, Object> setting =
                 Map.of("structuresToLearnFrom", "20, 21", "structuresWithoutNeighbours", "12, 13");
-        return new Accuracy(setting, contenders, ceilings, neighbours, moved, Map.of(), Map.of(), differences);
+        return new Accuracy(
+                setting, contenders, ceilings, neighbours, moved, Map.of(), Map.of(), Map.of(), differences);
     }
 
     private static List<String> tables(Accuracy accuracy) {

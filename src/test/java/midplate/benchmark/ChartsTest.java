@@ -31,7 +31,7 @@ class ChartsTest {
                         "plates.all.tenth-10.said", new Figure(1, 0, 4),
                         "plates.all.tenth-10.came", new Figure(0.9, 0.1, 4)));
         contenders.put("Law", Map.of());
-        return new Accuracy(Map.of(), contenders, Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of());
+        return new Accuracy(Map.of(), contenders, Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of());
     }
 
     private static Document parsed(String svg) throws Exception {

@@ -96,8 +96,8 @@ class ScoutingMarksTest {
                         "rounds.all.came", new Figure(0.72, 0.02, 10)));
         Map<String, Map<String, Figure>> differences =
                 Map.of("two jars − going straight", Map.of("rounds.possible.came", new Figure(0.04, 0.01, 10)));
-        List<String> lines = ScoutingTable.of(
-                        new Accuracy(Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), scouting, differences))
+        List<String> lines = ScoutingTable.of(new Accuracy(
+                        Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), scouting, Map.of(), differences))
                 .lines()
                 .toList();
         assertEquals("| going straight | 90.0 ± 2.0 % |  | – | – → – | 1.6 |", lines.get(2));

@@ -22,7 +22,7 @@ class StructureTableTest {
         Map<String, Map<String, Figure>> differences =
                 Map.of("Told − Other", Map.of("first.possible.hit", new Figure(0.2, 0.04, 10)));
         List<String> lines = StructureTable.of(new Accuracy(
-                        Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), structures, Map.of(), differences))
+                        Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), structures, Map.of(), Map.of(), differences))
                 .lines()
                 .toList();
         assertEquals("| structures | Told | Other | difference | Told, neighbours left out |", lines.get(0));

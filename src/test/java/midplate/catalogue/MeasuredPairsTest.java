@@ -58,14 +58,17 @@ class MeasuredPairsTest {
                         "silica-hexane-ethyl-acetate",
                         "silica-hexane-diethyl-ether",
                         "silica-dichloromethane-methanol"),
-                pairs.pairs().stream().map(MeasuredPair::id).toList());
-        assertEquals(6, pairs.links().size(), "each pair from each other");
+                pairs.pairs().stream().map(PlatePair::id).toList());
+        JointTraits joint = pairs.joint().orElseThrow();
+        assertEquals(6, joint.reaches().size(), "each pair from each other");
+        assertEquals(6, joint.differences().size(), "and what groups do from each to each");
+        assertEquals(joint.axes().size(), joint.means().size());
     }
 
     // Facts of the open measurements (Xu et al., Chem 8 (2022) 3202): the shares at which plates were run.
     @Test
     void thePackedOnesHaveTheSharesThatWereMeasured() {
-        MeasuredPair acetate = MeasuredPairs.builtIn(CATALOGUE).pairs().get(0);
+        PlatePair acetate = MeasuredPairs.builtIn(CATALOGUE).pairs().get(0);
         assertEquals(List.of(0.0, 1.96, 4.76, 16.67, 25.0, 50.0, 66.67, 100.0), acetate.percentStrong());
         assertEquals(0, acetate.strength().get(4), "0 at the reference share");
         assertEquals(List.of("Xu2022", "XuProtocol2022"), acetate.provenance().sources());
@@ -176,16 +179,47 @@ class MeasuredPairsTest {
     @CsvSource(
             delimiter = '|',
             value = {
-                "\"from\" : \"silica-hexane-ethyl-acetate\" | links[0].from | water | one of [silica-hexane-ethyl-acetate",
-                "\"to\" : \"silica-hexane-diethyl-ether\" | links[0].to | water | one of [silica-hexane-ethyl-acetate",
-                "\"slope\" : [^,]* | links[0].slope | 51 | a number in [-50.0, 50.0]",
-                "\"deviation\" : [^,]* | links[0].deviation | 0 | a number in [1.0E-6, 50.0]",
-                "\"compounds\" : [0-9]* | links[0].compounds | -3 | a whole number of 1 or more",
+                "\"pair\" : \"silica-hexane-ethyl-acetate\" | joint.axes[0].pair | water | one of [silica-hexane-ethyl-acetate",
+                "\"trait\" : \"c\" | joint.axes[0].trait | water | one of [c, s, t]",
+                "\"means\" : [^,]* | joint.means[0] | 51 | a number in [-50.0, 50.0]",
+                "\"from\" : \"silica-hexane-ethyl-acetate\" | reaches[0].from | water | one of [silica-hexane-ethyl-acetate",
+                "\"to\" : \"silica-hexane-diethyl-ether\" | reaches[0].to | water | one of [silica-hexane-ethyl-acetate",
+                "\"lowest\" : [^,]* | reaches[0].lowest | 51 | a number in [-50.0, 50.0]",
+                "\"compounds\" : [0-9]* | reaches[0].compounds | -3 | a whole number of 1 or more",
+                "\"differences\" : \"differences.json\" | differences | water | differences.json",
             })
-    void aMistakeInTheLinksIsNamed(String pattern, String field, String came, String allowed) throws IOException {
+    void aMistakeInTheIndexIsNamed(String pattern, String field, String came, String allowed) throws IOException {
         String name = pattern.substring(0, pattern.indexOf(':') + 2);
-        edit("index.json", pattern, name + (came.equals("water") ? "\"water\"" : came));
+        String list = pattern.contains("means") ? "[ " : "";
+        edit("index.json", pattern, name + list + (came.equals("water") ? "\"water\"" : came));
         String start = "index.json, row " + field + ", column -: \"" + came + "\". Allowed: " + allowed;
+        assertEquals(start, fault().substring(0, Math.min(start.length(), fault().length())));
+    }
+
+    @Test
+    void aCovarianceThatIsNoneIsNamed() throws IOException {
+        edit("index.json", "\"covariance\" : \\[ [^,]*", "\"covariance\" : [ -1");
+        assertTrue(
+                fault().startsWith(
+                                "index.json, row joint.covariance, column -: \"no covariance\". Allowed: a covariance"),
+                fault());
+        edit("index.json", "\"covariance\" : \\[ [^,]*,", "\"covariance\" : [");
+        assertTrue(fault().contains("\"27 numbers\". Allowed: 28 numbers, for 7 of them"), fault());
+    }
+
+    @ParameterizedTest(name = "{1}: {2}")
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "\"part\" : \"constant\" | differences[0].parts[0].part | water | one of [constant",
+                "\"residual\" : [^,]* | differences[0].residual | 0 | a number in [1.0E-9, 50.0]",
+                "\"unseen\" : [^,]* | differences[0].unseen | -1 | a number in [0.0, 50.0]",
+            })
+    void aMistakeInWhatGroupsDoBetweenPairsIsNamed(String pattern, String field, String came, String allowed)
+            throws IOException {
+        String name = pattern.substring(0, pattern.indexOf(':') + 2);
+        edit("differences.json", pattern, name + (came.equals("water") ? "\"water\"" : came));
+        String start = "differences.json, row " + field + ", column -: \"" + came + "\". Allowed: " + allowed;
         assertEquals(start, fault().substring(0, Math.min(start.length(), fault().length())));
     }
 
@@ -199,7 +233,7 @@ class MeasuredPairsTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"", "[]", "7", "{", "{} {}", "{\"pairs\": [], \"pairs\": [], \"links\": []}", "NaN"})
+    @ValueSource(strings = {"", "[]", "7", "{", "{} {}", "{\"pairs\": [], \"pairs\": [], \"structures\": []}", "NaN"})
     void whatIsNoObjectIsNamed(String text) throws IOException {
         Files.writeString(folder.resolve("index.json"), text);
         assertTrue(fault().startsWith("index.json, row -, column -: "), fault());

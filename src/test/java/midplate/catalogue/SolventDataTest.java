@@ -18,6 +18,7 @@ import org.junit.jupiter.api.Test;
 @DisplayName("The data that comes with the program")
 class SolventDataTest {
     private static final SolventCatalogue CATALOGUE = SolventCatalogue.builtIn();
+    private static final String MIXED = "ethyl-acetate-ethanol-3-1";
 
     private static final List<String> NEEDED =
             List.of("molecular_area", "density", "molar_mass", "boiling_point", "flash_point", "hazard_statements");
@@ -43,10 +44,10 @@ class SolventDataTest {
         int values = CATALOGUE.solvents().stream()
                 .mapToInt(solvent -> CATALOGUE.values(solvent).size())
                 .sum();
-        assertEquals(22, CATALOGUE.solvents().size());
-        assertEquals(364, values);
+        assertEquals(23, CATALOGUE.solvents().size());
+        assertEquals(374, values);
         assertEquals(58, CATALOGUE.sources().size());
-        assertEquals(44, CATALOGUE.gaps().size());
+        assertEquals(53, CATALOGUE.gaps().size());
     }
 
     @Test
@@ -116,6 +117,9 @@ class SolventDataTest {
                 "silica older", Set.of("SnyderKirkland1979"),
                 "silica newer", Set.of("Snyder1983", "Sadek2004"));
         for (Solvent solvent : CATALOGUE.solvents()) {
+            if (solvent.id().equals(MIXED)) {
+                continue; // worked out from the tables, see what MixedSolventTest holds
+            }
             for (PublishedValue value : CATALOGUE.values(solvent, "eluent_strength")) {
                 assertTrue(
                         tables.getOrDefault(value.condition(), Set.of())
@@ -125,12 +129,15 @@ class SolventDataTest {
         }
     }
 
-    // Own arithmetic from the formula; standard atomic weights.
+    // Own arithmetic from the formula; standard atomic weights. The mixed solvent has a mean mass and no formula.
     @Test
     void molarMassesFitTheirFormulas() {
         Map<String, Double> atoms = Map.of("C", 12.011, "H", 1.008, "N", 14.007, "O", 15.999, "Cl", 35.45);
         Pattern part = Pattern.compile("([A-Z][a-z]?)([0-9]*)");
         for (Solvent solvent : CATALOGUE.solvents()) {
+            if (solvent.id().equals(MIXED)) {
+                continue;
+            }
             double mass = 0;
             Matcher matcher = part.matcher(solvent.formula());
             while (matcher.find()) {

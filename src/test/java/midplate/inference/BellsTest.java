@@ -6,7 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.Arrays;
 import java.util.List;
 import java.util.function.IntToDoubleFunction;
-import midplate.catalogue.MeasuredPair.Bell;
+import midplate.catalogue.PlatePair.Bell;
 import midplate.inference.TraitGrid.Trait;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;

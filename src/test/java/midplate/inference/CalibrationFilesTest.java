@@ -39,7 +39,7 @@ class CalibrationFilesTest {
         CalibrationFiles.write(back, folder.resolve("new/other"));
         List<Path> one = files(folder.resolve("one"));
         List<Path> other = files(folder.resolve("new/other"));
-        assertEquals(Plates.CURVES.pairs().size() + Plates.CURVES.structures().size() + 1, one.size());
+        assertEquals(Plates.CURVES.pairs().size() + Plates.CURVES.structures().size() + 3, one.size());
         assertEquals(one.size(), other.size());
         for (int i = 0; i < one.size(); i++) {
             assertEquals(one.get(i).getFileName(), other.get(i).getFileName());

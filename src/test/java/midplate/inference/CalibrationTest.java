@@ -7,7 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.Random;
 import java.util.function.ToDoubleFunction;
-import midplate.catalogue.MeasuredPair;
+import midplate.catalogue.PlatePair;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
@@ -109,7 +109,7 @@ class CalibrationTest {
     }
 
     /** Mean of a trait under the spread that was fitted. */
-    private static double mean(MeasuredPair.Traits traits, ToDoubleFunction<MeasuredPair.Bell> middle) {
+    private static double mean(PlatePair.Traits traits, ToDoubleFunction<PlatePair.Bell> middle) {
         return traits.bells().stream()
                 .mapToDouble(bell -> bell.weight() * middle.applyAsDouble(bell))
                 .sum();
@@ -117,10 +117,10 @@ class CalibrationTest {
 
     /** Covariance of two traits: within the curves and between their middles. */
     private static double covariance(
-            MeasuredPair.Traits traits,
-            ToDoubleFunction<MeasuredPair.Bell> one,
-            ToDoubleFunction<MeasuredPair.Bell> other,
-            ToDoubleFunction<MeasuredPair.Bell> within) {
+            PlatePair.Traits traits,
+            ToDoubleFunction<PlatePair.Bell> one,
+            ToDoubleFunction<PlatePair.Bell> other,
+            ToDoubleFunction<PlatePair.Bell> within) {
         return mean(traits, bell -> one.applyAsDouble(bell) * other.applyAsDouble(bell) + within.applyAsDouble(bell))
                 - mean(traits, one) * mean(traits, other);
     }
@@ -136,22 +136,22 @@ class CalibrationTest {
     // 100 to the deviation at most, and nothing to covariances.
     @Test
     void findsTheSpreadOfTraits() {
-        MeasuredPair.Traits traits = fit.traits();
+        PlatePair.Traits traits = fit.traits();
         assertEquals(1, mean(traits, bell -> 1), 1e-9);
         double meanC = drawn(SimulatedPair.Compound::c);
         double squareC = drawn(each -> (each.c() - meanC) * (each.c() - meanC));
-        assertEquals(meanC, mean(traits, MeasuredPair.Bell::c), 0.15);
-        double varianceC = covariance(traits, MeasuredPair.Bell::c, MeasuredPair.Bell::c, MeasuredPair.Bell::varianceC);
+        assertEquals(meanC, mean(traits, PlatePair.Bell::c), 0.15);
+        double varianceC = covariance(traits, PlatePair.Bell::c, PlatePair.Bell::c, PlatePair.Bell::varianceC);
         assertBetween(0.97, 1.15, Math.sqrt(varianceC / squareC));
-        assertEquals(1, mean(traits, MeasuredPair.Bell::s), 0.02);
+        assertEquals(1, mean(traits, PlatePair.Bell::s), 0.02);
         double meanS = drawn(SimulatedPair.Compound::s);
         double squareS = drawn(each -> (each.s() - meanS) * (each.s() - meanS));
         assertBetween(0.9, 1.25, deviationS(fit) / Math.sqrt(squareS));
-        double slope = covariance(traits, MeasuredPair.Bell::c, MeasuredPair.Bell::s, MeasuredPair.Bell::covarianceCS)
-                / varianceC;
+        double slope =
+                covariance(traits, PlatePair.Bell::c, PlatePair.Bell::s, PlatePair.Bell::covarianceCS) / varianceC;
         assertEquals(drawn(each -> (each.c() - meanC) * each.s()) / squareC, slope, 0.02);
-        assertEquals(0, mean(traits, MeasuredPair.Bell::t), 0.2);
-        double varianceT = covariance(traits, MeasuredPair.Bell::t, MeasuredPair.Bell::t, MeasuredPair.Bell::varianceT);
+        assertEquals(0, mean(traits, PlatePair.Bell::t), 0.2);
+        double varianceT = covariance(traits, PlatePair.Bell::t, PlatePair.Bell::t, PlatePair.Bell::varianceT);
         assertBetween(0.9, 1.25, Math.sqrt(varianceT));
     }
 
@@ -176,8 +176,7 @@ class CalibrationTest {
     }
 
     private static double deviationS(PairFit fit) {
-        return Math.sqrt(
-                covariance(fit.traits(), MeasuredPair.Bell::s, MeasuredPair.Bell::s, MeasuredPair.Bell::varianceS));
+        return Math.sqrt(covariance(fit.traits(), PlatePair.Bell::s, PlatePair.Bell::s, PlatePair.Bell::varianceS));
     }
 
     @Test

@@ -10,8 +10,8 @@ import java.util.Map;
 import java.util.Random;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
-import midplate.catalogue.MeasuredPair;
-import midplate.catalogue.MeasuredPair.Bell;
+import midplate.catalogue.PlatePair;
+import midplate.catalogue.PlatePair.Bell;
 import midplate.inference.SimulatedPair.Compound;
 import midplate.inference.TraitGrid.Trait;
 import midplate.plate.Setting;
@@ -50,7 +50,7 @@ class CompoundSpreadTest {
                 mean(compounds, each -> (each.s() - s) * (each.s() - s)));
     }
 
-    private static MeasuredPair.Traits freed(List<Compound> compounds, double[][] rf) {
+    private static PlatePair.Traits freed(List<Compound> compounds, double[][] rf) {
         Climb[] climbs = IntStream.range(0, TRUTH.percents().length)
                 .mapToObj(j -> new Climb(TRUTH.hold()[j], TRUTH.strength()[j], TRUTH.early()[j]))
                 .toArray(Climb[]::new);
@@ -59,7 +59,7 @@ class CompoundSpreadTest {
                 GRID, normal(compounds), FitTables.of(GRID, climbs, TRUTH.scales(), shape, 0.005), rf);
     }
 
-    private static MeasuredPair.Traits freed(List<Compound> compounds, Random random) {
+    private static PlatePair.Traits freed(List<Compound> compounds, Random random) {
         return freed(compounds, TRUTH.table(compounds, random));
     }
 
@@ -89,7 +89,7 @@ class CompoundSpreadTest {
     @Test
     void aReadingThatPlacesACompoundInAClassSaysItsOtherTraits() {
         Random random = new Random(2);
-        PlateModels models = PlateModels.of(List.of(TRUTH.measured(freed(twoClasses(random), random))), List.of());
+        PlateModels models = PlateModels.of(List.of(TRUTH.measured(freed(twoClasses(random), random))));
         double[] s = new double[2];
         double[] t = new double[2];
         double[] read = {1 / (1 + Math.exp(1)), 1 / (1 + Math.exp(-1.6))};
@@ -113,7 +113,7 @@ class CompoundSpreadTest {
     }
 
     /** Mean share of a curve's own variance of c in that of all compounds. */
-    private static double width(MeasuredPair.Traits traits, List<Compound> compounds) {
+    private static double width(PlatePair.Traits traits, List<Compound> compounds) {
         return traits.bells().stream()
                         .filter(bell -> bell.weight() < 0.0099 || bell.weight() > 0.0101)
                         .mapToDouble(Bell::varianceC)

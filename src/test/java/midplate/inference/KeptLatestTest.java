@@ -71,7 +71,7 @@ class KeptLatestTest {
         List<PlateRun> runs = List.of(
                 Plates.run(Plates.ACETATE, 10, Map.of("A", 0.2, "B", 0.4)),
                 Plates.run(Plates.ACETATE, 20, Map.of("A", 0.35, "B", 0.55)));
-        PlateModels fresh = PlateModels.of(Plates.CURVES.pairs(), Plates.CURVES.links());
+        PlateModels fresh = PlateModels.of(Plates.CURVES, midplate.catalogue.FunctionalGroups.builtIn());
         for (String pair : List.of(Plates.ACETATE, Plates.ETHER)) {
             double first = chance(fresh, pair, List.of("A", "B"), runs);
             assertEquals(first, chance(fresh, pair, List.of("A", "B"), runs));

@@ -6,7 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Map;
-import midplate.catalogue.PairLink;
 import midplate.plate.Setting;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
@@ -50,22 +49,61 @@ class LinkedPairTest {
         assertTrue(own < other && other < unread, own + ", " + other + ", " + unread);
     }
 
-    // Own algebra: c in the other pair is intercept + slope·c, and scatters by the link and by what is unsure of c.
+    // Own algebra: x in the other pair is B·x + b, and scatters by R and by what is unsure of x.
     @ParameterizedTest
     @CsvSource({"silica-hexane-diethyl-ether, 0.5", "silica-dichloromethane-methanol, 0.12"})
-    void theLinkIsAStraightLineWithItsScatter(String pair, double read) {
-        PairLink link = Plates.CURVES.links().stream()
-                .filter(each -> each.from().equals(Plates.ACETATE) && each.to().equals(pair))
-                .findFirst()
-                .orElseThrow();
+    void leadsToANormalCurveAroundTheOneOfTheJointTraits(String pair, double read) {
+        LinkedPair link = JointNormal.of(Plates.CURVES.joint().orElseThrow()).link(Plates.ACETATE, pair);
         PlateRun run = Plates.run(Plates.ACETATE, 25, Map.of("A", read));
         Knowledge here = Plates.BUILT_IN.learn(Plates.ACETATE, Setting.AUTOMATED, A, List.of(run));
         Knowledge there = Plates.BUILT_IN.learn(pair, Setting.AUTOMATED, A, List.of(run));
-        assertEquals(link.intercept() + link.slope() * here.meanC(0), there.meanC(0), 0.01);
+        Moments from = Moments.of(here.scenarios().get(0).spots().get(0), 3);
         TraitCloud cloud = there.scenarios().get(0).spots().get(0);
-        TraitCloud from = here.scenarios().get(0).spots().get(0);
-        double expected = Math.hypot(link.deviation(), link.slope() * deviation(from));
-        assertEquals(expected, deviation(cloud), 0.01);
+        assertEquals(link.meanC(from), cloud.meanC(), 0.01);
+        assertEquals(Math.sqrt(link.varianceC(from)), deviation(cloud), 0.01);
+    }
+
+    // Two other pairs: their readings agree, or one says nothing; the narrowest is not widened, and both together tell
+    // more.
+    @Test
+    void besideAnotherOneTellsMoreThanAlone() {
+        PlateRun acetate = Plates.run(Plates.ACETATE, 25, Map.of("A", 0.4));
+        double alone = width(Plates.METHANOL, 3, acetate);
+        double expected = Plates.outlook(Plates.ETHER, Setting.AUTOMATED, A, List.of(acetate))
+                .rf(0, 40);
+        double both = width(Plates.METHANOL, 3, acetate, Plates.run(Plates.ETHER, 40, Map.of("A", expected)));
+        assertTrue(both < alone, both + " against " + alone);
+        double ether = width(Plates.ETHER, 40, acetate);
+        double three = width(Plates.ETHER, 40, acetate, Plates.run(Plates.METHANOL, 3, Map.of("A", 0.4)));
+        assertTrue(three < ether + 0.005, three + " against " + ether);
+    }
+
+    @Test
+    void besideAnotherOneMovesTheExpectationItsWay() {
+        PlateRun acetate = Plates.run(Plates.ACETATE, 25, Map.of("A", 0.4));
+        double before = 0;
+        for (double read : new double[] {0.2, 0.4, 0.6}) {
+            PlateRun ether = Plates.run(Plates.ETHER, 40, Map.of("A", read));
+            double rf = Plates.outlook(Plates.METHANOL, Setting.AUTOMATED, A, List.of(acetate, ether))
+                    .rf(0, 3);
+            assertTrue(rf > before, read + ": " + rf);
+            before = rf;
+        }
+    }
+
+    @Test
+    void besideAnotherOneCountsAlikeInWhateverOrder() {
+        PlateRun acetate = Plates.run(Plates.ACETATE, 25, Map.of("A", 0.4));
+        PlateRun ether = Plates.run(Plates.ETHER, 40, Map.of("A", 0.3));
+        assertEquals(
+                Plates.outlook(Plates.METHANOL, Setting.BENCH, A, List.of(acetate, ether))
+                        .rf(0, 3),
+                Plates.outlook(Plates.METHANOL, Setting.BENCH, A, List.of(ether, acetate))
+                        .rf(0, 3));
+    }
+
+    private static double width(String pair, double percent, PlateRun... runs) {
+        return Plates.width(Plates.outlook(pair, Setting.AUTOMATED, A, List.of(runs)), percent);
     }
 
     private static double deviation(TraitCloud cloud) {
@@ -87,7 +125,7 @@ class LinkedPairTest {
 
     @Test
     void withoutALinkSaysNothing() {
-        PlateModels unlinked = PlateModels.of(Plates.CURVES.pairs(), List.of());
+        PlateModels unlinked = PlateModels.of(Plates.CURVES.pairs());
         assertFalse(unlinked.isLinked(Plates.ACETATE, Plates.ETHER));
         List<PlateRun> runs = List.of(Plates.run(Plates.ACETATE, 20, Map.of("A", 0.9)));
         assertEquals(

@@ -3,6 +3,7 @@ package midplate.inference;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import midplate.catalogue.FunctionalGroups;
 import midplate.catalogue.MeasuredPairs;
 import midplate.catalogue.SolventCatalogue;
 import midplate.plate.Reading;
@@ -14,7 +15,7 @@ final class Plates {
     static final String ETHER = "silica-hexane-diethyl-ether";
     static final String METHANOL = "silica-dichloromethane-methanol";
     static final MeasuredPairs CURVES = MeasuredPairs.builtIn(SolventCatalogue.builtIn());
-    static final PlateModels BUILT_IN = PlateModels.of(CURVES.pairs(), CURVES.links());
+    static final PlateModels BUILT_IN = PlateModels.of(CURVES, FunctionalGroups.builtIn());
 
     private Plates() {}
 

@@ -6,7 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import midplate.catalogue.MeasuredPair;
+import midplate.catalogue.PairBasis;
+import midplate.catalogue.PlatePair;
 import midplate.plate.Setting;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
@@ -26,8 +27,9 @@ class PossibleSamplesTest {
     private static final Climb MIDDLE = new Climb(1, 0, 0);
 
     /** A pair in which Rf is 1/(1 + e^(−η)) without a stretch; its curve and noise are not asked for. */
-    private static MeasuredPair logistic(MeasuredPair pair) {
-        return new MeasuredPair(
+    private static PlatePair logistic(PlatePair pair) {
+        return new PlatePair(
+                PairBasis.MEASURED,
                 pair.sorbent(),
                 pair.weak(),
                 pair.strong(),

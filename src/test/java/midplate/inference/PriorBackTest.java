@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.DoubleUnaryOperator;
 import java.util.stream.IntStream;
-import midplate.catalogue.MeasuredPair;
+import midplate.catalogue.PlatePair;
 import midplate.plate.Setting;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -19,7 +19,7 @@ import org.junit.jupiter.params.provider.CsvSource;
  */
 @DisplayName("Without a reading")
 class PriorBackTest {
-    private static MeasuredPair pair(String id) {
+    private static PlatePair pair(String id) {
         return Plates.CURVES.pairs().stream()
                 .filter(pair -> pair.id().equals(id))
                 .findFirst()
@@ -38,10 +38,10 @@ class PriorBackTest {
      * The mean of a quantity over the prior: over each curve by even steps along the axes that make its traits independent
      * (Cholesky's, worked out here for three), without the tails beyond which the program's grid does not reach, s in [0.3, 2].
      */
-    private static double mean(MeasuredPair.Traits prior, OfTraits quantity) {
+    private static double mean(PlatePair.Traits prior, OfTraits quantity) {
         double mean = 0;
         double weights = 0;
-        for (MeasuredPair.Bell bell : prior.bells()) {
+        for (PlatePair.Bell bell : prior.bells()) {
             double cc = Math.sqrt(bell.varianceC());
             double sc = bell.covarianceCS() / cc;
             double tc = bell.covarianceCT() / cc;
@@ -68,7 +68,7 @@ class PriorBackTest {
         return mean / weights;
     }
 
-    private static double shown(MeasuredPair pair, double eta, double sharedError) {
+    private static double shown(PlatePair pair, double eta, double sharedError) {
         double sum = 0;
         double weights = 0;
         for (double z = sharedError == 0 ? 0 : -5; z <= (sharedError == 0 ? 0 : 5); z += 0.5) {
@@ -91,7 +91,7 @@ class PriorBackTest {
         "silica-dichloromethane-methanol, CLASS, 0.24",
     })
     void thePriorComesBack(String id, Setting setting, double sharedError) {
-        MeasuredPair pair = pair(id);
+        PlatePair pair = pair(id);
         Outlook outlook = Plates.outlook(id, setting, List.of("A"), List.of());
         assertEquals(mean(pair.prior(), (c, s, t) -> c), outlook.knowledge().meanC(0), 0.01);
         assertEquals(mean(pair.prior(), (c, s, t) -> s), outlook.knowledge().meanS(0), 0.003);

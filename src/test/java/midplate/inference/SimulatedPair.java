@@ -4,7 +4,8 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
 import java.util.stream.Stream;
-import midplate.catalogue.MeasuredPair;
+import midplate.catalogue.PairBasis;
+import midplate.catalogue.PlatePair;
 import midplate.catalogue.SolventCatalogue;
 import midplate.chemistry.Sorbent;
 
@@ -139,14 +140,15 @@ record SimulatedPair(
     }
 
     /** The pair as its calibration would be, were it perfect. */
-    MeasuredPair measured() {
-        return measured(new MeasuredPair.Traits(List.of(spread())));
+    PlatePair measured() {
+        return measured(new PlatePair.Traits(List.of(spread())));
     }
 
     /** The same with compounds spread in another way. */
-    MeasuredPair measured(MeasuredPair.Traits traits) {
+    PlatePair measured(PlatePair.Traits traits) {
         SolventCatalogue catalogue = SolventCatalogue.builtIn();
-        return new MeasuredPair(
+        return new PlatePair(
+                PairBasis.MEASURED,
                 Sorbent.SILICA,
                 catalogue.solvent("hexane"),
                 catalogue.solvent("ethyl acetate"),
@@ -166,13 +168,13 @@ record SimulatedPair(
                 1,
                 1,
                 0,
-                new MeasuredPair.Provenance(List.of(), "", "", ""));
+                new PlatePair.Provenance(List.of(), "", "", ""));
     }
 
     /** How the traits of compounds are spread. */
-    MeasuredPair.Bell spread() {
+    PlatePair.Bell spread() {
         double varianceC = deviationC * deviationC;
-        return new MeasuredPair.Bell(
+        return new PlatePair.Bell(
                 1,
                 meanC,
                 1,
@@ -187,7 +189,7 @@ record SimulatedPair(
 
     /** The model of that pair. */
     PlateModels models() {
-        return PlateModels.of(List.of(measured()), List.of());
+        return PlateModels.of(List.of(measured()));
     }
 
     private static List<Double> list(double[] values) {

@@ -13,6 +13,7 @@ import midplate.catalogue.Basis;
 import midplate.catalogue.FunctionalGroup;
 import midplate.catalogue.FunctionalGroups;
 import midplate.catalogue.GroupEffects;
+import midplate.catalogue.JointTraits;
 import midplate.catalogue.MeasuredPairs;
 import midplate.catalogue.SolventCatalogue;
 import midplate.catalogue.Source;
@@ -52,11 +53,15 @@ class StructureModelTest {
             0.01,
             100);
 
+    private static final JointTraits PACKED =
+            MeasuredPairs.builtIn(SolventCatalogue.builtIn()).joint().orElseThrow();
+    /** As packed, without what other groups than these do. */
+    private static final JointTraits JOINT =
+            new JointTraits(PACKED.axes(), PACKED.means(), PACKED.covariance(), PACKED.reaches(), List.of());
+
     private static final PlateModels MODELS = PlateModels.of(
             new MeasuredPairs(
-                    MeasuredPairs.builtIn(SolventCatalogue.builtIn()).pairs(),
-                    MeasuredPairs.builtIn(SolventCatalogue.builtIn()).links(),
-                    List.of(EFFECTS)),
+                    MeasuredPairs.builtIn(SolventCatalogue.builtIn()).pairs(), Optional.of(JOINT), List.of(EFFECTS)),
             GROUPS);
 
     private static List<Double> diagonal(double... variances) {
@@ -214,7 +219,7 @@ class StructureModelTest {
     void effectsOfOtherGroupsAreRefused() {
         FunctionalGroups fewer = new FunctionalGroups(GROUPS.all().subList(0, 2));
         MeasuredPairs measured = new MeasuredPairs(
-                MeasuredPairs.builtIn(SolventCatalogue.builtIn()).pairs(), List.of(), List.of(EFFECTS));
+                MeasuredPairs.builtIn(SolventCatalogue.builtIn()).pairs(), Optional.empty(), List.of(EFFECTS));
         Exception refused = assertThrows(IllegalArgumentException.class, () -> PlateModels.of(measured, fewer));
         assertTrue(refused.getMessage().contains("groups.csv"), refused.getMessage());
     }

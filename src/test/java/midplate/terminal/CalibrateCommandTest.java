@@ -10,8 +10,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
-import midplate.catalogue.MeasuredPair;
 import midplate.catalogue.MeasuredPairs;
+import midplate.catalogue.PlatePair;
 import midplate.catalogue.SolventCatalogue;
 import midplate.inference.PairName;
 import midplate.inference.TableText;
@@ -71,7 +71,7 @@ class CalibrateCommandTest {
         assertTrue(said.toString().endsWith("Written to " + out + System.lineSeparator()), said.toString());
         MeasuredPairs curves = MeasuredPairs.read(out, SolventCatalogue.builtIn());
         assertEquals(3, curves.pairs().size());
-        for (MeasuredPair pair : curves.pairs()) {
+        for (PlatePair pair : curves.pairs()) {
             assertEquals("calibrate FOLDER", pair.provenance().command(), "no path of this machine");
             // put in: ln(% + 1), 0 at 10 %
             assertEquals(Math.log(3.0 / 11), pair.strength().get(0), 0.3);
@@ -85,7 +85,7 @@ class CalibrateCommandTest {
         Path out = folder.resolve("curves");
         assertEquals(
                 0, run(table().toString(), "--without-fold", "1/3", "--out", out.toString()), complained.toString());
-        MeasuredPair pair =
+        PlatePair pair =
                 MeasuredPairs.read(out, SolventCatalogue.builtIn()).pairs().get(0);
         assertTrue(pair.compounds() < 10 && pair.compounds() > 2, "series " + pair.compounds());
         assertEquals("calibrate FOLDER --without-fold 1/3", pair.provenance().command());

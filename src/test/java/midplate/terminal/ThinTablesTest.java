@@ -58,7 +58,7 @@ class ThinTablesTest {
         assertFalse(complained.toString().contains("Exception"), complained.toString());
     }
 
-    // Status 0, and then index.json, links[0].deviation 0 is refused today.
+    // Status 0, and then index.json is refused, if the pairs leave no room for errors.
     @Test
     void whatIsWrittenCanBeReadAlsoWherePairsAgreeExactly() throws IOException {
         TableText text = new TableText();

@@ -1,5 +1,7 @@
 package midplate.web;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
@@ -33,6 +35,16 @@ record Sent(int status, Map<String, String> headers, String body) {
             out.flush();
             return read(socket.getInputStream());
         }
+    }
+
+    /** The texts of a file without those that only the terminal says. */
+    static JsonNode ofPage(JsonNode file) {
+        ObjectNode page = file.deepCopy();
+        page.remove(page.properties().stream()
+                .map(Map.Entry::getKey)
+                .filter(key -> key.startsWith("terminal."))
+                .toList());
+        return page;
     }
 
     private static Sent read(InputStream in) throws IOException {

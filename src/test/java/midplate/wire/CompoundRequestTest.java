@@ -179,7 +179,7 @@ class CompoundRequestTest {
         assertFalse(usual.at("/groups/0/effect").equals(other.at("/groups/0/effect")));
         BadInput bad = assertThrows(
                 BadInput.class,
-                () -> EXCHANGE.structure("{\"class\": \"ester\", \"weak\": \"toluene\", \"strong\": \"methanol\"}"));
+                () -> EXCHANGE.structure("{\"class\": \"ester\", \"weak\": \"toluene\", \"strong\": \"NEt3\"}"));
         assertEquals("pair-not-measured", bad.faults().get(0).code());
     }
 

@@ -34,6 +34,8 @@ class ContractTest {
                 EXCHANGE.advice(recorded.request(), Setting.BENCH).json();
             case "/api/scouting" ->
                 EXCHANGE.scouting(recorded.request(), Setting.BENCH).json();
+            case "/api/other-eluents" ->
+                EXCHANGE.otherEluents(recorded.request(), Setting.BENCH).json();
             case "/api/structure" -> EXCHANGE.structure(recorded.request());
             case "/api/reading" -> EXCHANGE.reading(recorded.request());
             case "/api/equal-strength" ->

@@ -5,18 +5,24 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import midplate.advice.Advice;
 import midplate.advice.Alternative;
 import midplate.advice.Consultation;
 import midplate.advice.Curves;
 import midplate.advice.Forecast;
 import midplate.advice.Goal;
+import midplate.advice.OtherRank;
+import midplate.advice.OthersWish;
 import midplate.advice.Pour;
 import midplate.advice.PourCard;
 import midplate.advice.Question;
 import midplate.advice.Ratio;
+import midplate.advice.Replacements;
+import midplate.advice.Rung;
 import midplate.advice.ScoutingPlan;
 import midplate.advice.SpotForecast;
+import midplate.catalogue.PairBasis;
 import midplate.catalogue.SolventCatalogue;
 import midplate.words.Message;
 
@@ -68,6 +74,11 @@ public final class FakeAdviser {
             public ScoutingPlan scout(int jars) {
                 return inventedPlan();
             }
+
+            @Override
+            public Replacements others(OthersWish wish) {
+                return inventedReplacements(question, wish);
+            }
         };
     }
 
@@ -91,7 +102,25 @@ public final class FakeAdviser {
                         Optional.of(new PourCard.Time(3.5, 7.3)),
                         Message.of("note.theory-only"),
                         Message.of("note.theory-only"),
-                        List.of()));
+                        List.of()),
+                PairBasis.MEASURED);
+    }
+
+    private static Replacements inventedReplacements(Question question, OthersWish wish) {
+        return new Replacements(
+                new Replacements.Of(
+                        wish.percentStrong().orElse(20),
+                        Optional.of(new Ratio(4, 1)),
+                        PairBasis.MEASURED,
+                        0.41,
+                        OptionalDouble.empty(),
+                        Optional.empty(),
+                        0.71,
+                        0.71),
+                wish.rank().orElse(OtherRank.MEASURED),
+                List.of(),
+                List.of(new Rung(0, 0.1), new Rung(100, 0.9)),
+                List.of(Message.of("note.theory-only")));
     }
 
     private static Curves inventedCurves(Question question) {

@@ -36,6 +36,8 @@ class SchemaTest {
                 new TreeSet<>(PlateReader.SPOT_FIELDS), properties(request.at("/$defs/plate/properties/spots/items")));
         assertEquals(new TreeSet<>(PlateReader.FIELDS), properties(Schemas.read("reading-request")));
         assertTrue(properties(Schemas.read("scouting-request")).contains(ScoutingQuestion.JARS));
+        assertTrue(properties(Schemas.read("other-eluents-request"))
+                .containsAll(List.of(OthersQuestion.PERCENT, OthersQuestion.RANK)));
         JsonNode strength = Schemas.read("equal-strength-request");
         assertEquals(new TreeSet<>(StrengthQuestion.FIELDS), properties(strength));
         assertEquals(new TreeSet<>(StrengthQuestion.TO_FIELDS), properties(strength.at("/properties/to")));

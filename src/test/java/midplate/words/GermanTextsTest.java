@@ -51,11 +51,13 @@ class GermanTextsTest {
             "page.origin-factor-formula",
             "page.origin-level-formula",
             "page.pair-option",
+            "page.pair-rests",
             "page.pour",
             "page.pour-pure",
             "page.published-value",
             "page.rf",
             "page.seen-value",
+            "page.swap-zero",
             "page.whatif-column",
             "page.whatif-ml",
             "page.whatif-share-now");

@@ -5,14 +5,16 @@ import midplate.chemistry.Solvent;
 import midplate.chemistry.Sorbent;
 
 /**
- * A solvent pair as fitted to open measurements: its strength curve, its noise, and how compounds are spread in it.
+ * A solvent pair of which there is a model, fitted to open measurements or made from published strengths: its strength curve, its noise,
+ * and how compounds are spread in it.
  *
+ * @param basis what the model rests on
  * @param sorbent the layer
  * @param weak the weaker solvent
  * @param strong the stronger solvent
  * @param trustedFrom least share of the strong solvent at which the curve may be trusted [% v/v]
  * @param trustedTo largest such share [% v/v]
- * @param percentStrong the measured shares [% v/v], rising
+ * @param percentStrong the shares that were measured, or for which a theory was worked out [% v/v], rising
  * @param strength G at these shares [ln units], 0 at the reference share, rising
  * @param strengthError standard error of each G for given traits of the compounds [ln units]
  * @param hold a at these shares [1], above 0: by how much of what it is elsewhere compounds differ there in how weakly they are held
@@ -28,7 +30,8 @@ import midplate.chemistry.Sorbent;
  * @param residual mean absolute deviation in Rf of the readings from the fitted curves [1], in the sample itself
  * @param provenance where the measurements come from and how the file was made
  */
-public record MeasuredPair(
+public record PlatePair(
+        PairBasis basis,
         Sorbent sorbent,
         Solvent weak,
         Solvent strong,
@@ -50,7 +53,7 @@ public record MeasuredPair(
         double residual,
         Provenance provenance) {
     /** Keeps its own copies. */
-    public MeasuredPair {
+    public PlatePair {
         percentStrong = List.copyOf(percentStrong);
         strength = List.copyOf(strength);
         strengthError = List.copyOf(strengthError);

@@ -1,0 +1,97 @@
+package midplate.terminal;
+
+import java.io.PrintWriter;
+import midplate.advice.OtherEluent;
+import midplate.advice.Question;
+import midplate.advice.Replacements;
+import midplate.wire.Exchange;
+import midplate.wire.OthersAnswer;
+import midplate.words.Digits;
+import midplate.words.Message;
+
+/** Other eluents of equal strength, in words: a line for each, then what to know of it. */
+final class SpokenOthers {
+    private final Exchange exchange;
+    private final Question question;
+    private final Replacements found;
+
+    SpokenOthers(Exchange exchange, OthersAnswer answer) {
+        this.exchange = exchange;
+        this.question = answer.question();
+        this.found = answer.replacements();
+    }
+
+    void print(PrintWriter out) {
+        out.println();
+        Paragraph.of(say(Message.of(
+                        "terminal.others",
+                        "percent",
+                        Digits.percent(found.of().percentStrong()),
+                        "weak",
+                        question.weak().said(),
+                        "strong",
+                        question.strong().said(),
+                        "rf",
+                        found.of().rf())))
+                .print(out);
+        for (OtherEluent other : found.others()) {
+            out.println();
+            Paragraph.of(say(line(other))).print(out);
+            other.reasons().forEach(reason -> Paragraph.item(say(reason)).print(out));
+        }
+        out.println();
+        found.notes().forEach(note -> Paragraph.item(say(note)).print(out));
+    }
+
+    private Message line(OtherEluent other) {
+        OtherEluent.Pour pour = other.pour();
+        double chance = 100 * other.chance();
+        String basis = say(
+                switch (other.basis()) {
+                    case MEASURED -> Message.of("terminal.basis-measured");
+                    case THEORY -> Message.of("terminal.basis-theory");
+                    case GUESS -> Message.of("terminal.basis-guess");
+                });
+        if (other.equal().isEmpty()) {
+            return Message.of(
+                    "terminal.other-nearest",
+                    "ratio",
+                    pour.ratio().toString(),
+                    "weak",
+                    other.weak().said(),
+                    "strong",
+                    other.strong().said(),
+                    "basis",
+                    basis,
+                    "times",
+                    chance);
+        }
+        OtherEluent.Equal equal = other.equal().get();
+        return Message.of(
+                "terminal.other-equal",
+                "ratio",
+                pour.ratio().toString(),
+                "weak",
+                other.weak().said(),
+                "strong",
+                other.strong().said(),
+                "weakMl",
+                pour.weakMl(),
+                "strongMl",
+                pour.strongMl(),
+                "percent",
+                Digits.percent(equal.percentStrong()),
+                "low",
+                Digits.percent(equal.low()),
+                "high",
+                Digits.percent(equal.high()),
+                "basis",
+                basis,
+                "times",
+                chance);
+    }
+
+    private String say(Message message) {
+        return exchange.texts().render(message);
+    }
+}
