@@ -1,5 +1,7 @@
 package midplate.inference;
 
+import java.util.Arrays;
+
 /**
  * What traits in one pair say of c and s in another: {@code x_to = B·x_from + b}, around it a normal curve of covariance R. From a
  * cloud in the one it makes a prior in the other.
@@ -11,6 +13,9 @@ package midplate.inference;
 record LinkedPair(double[][] slopes, double[] intercepts, double[][] around) {
     /** So many standard deviations of the curve are taken along. */
     private static final double REACH = 4;
+
+    /** Places lighter than this share of the heaviest lead nowhere. */
+    private static final double NEGLIGIBLE = 1e-3;
 
     /** No link is known better than this, however well compounds agree [ln units², 1]. */
     private static final double LEAST_C = 0.05 * 0.05;
@@ -77,11 +82,12 @@ record LinkedPair(double[][] slopes, double[] intercepts, double[][] around) {
         double[] kernel = kernel(grid);
         int reachS = reachS(grid);
         int reachC = kernel.length / (2 * reachS + 1) / 2;
+        double least = NEGLIGIBLE * Arrays.stream(middles).max().orElse(0);
         double[] columns = new double[middles.length];
         for (int iS = 0; iS < height; iS++) {
             for (int iC = 0; iC < width; iC++) {
                 double weight = middles[iS * width + iC];
-                if (weight > 0) {
+                if (weight > least) {
                     int firstC = Math.max(0, iC - reachC);
                     int lastC = Math.min(width - 1, iC + reachC);
                     for (int toS = Math.max(0, iS - reachS); toS <= Math.min(height - 1, iS + reachS); toS++) {
