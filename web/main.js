@@ -9,22 +9,28 @@ import { cardView } from "./card/card.js";
 import { followLooking } from "./charts/charts.js";
 import { byId, patch } from "./dom.js";
 import { later } from "./later.js";
-import { platesView } from "./plate/plates.js";
+import { advisedInside, platesView } from "./plate/plates.js";
 import { get } from "./server.js";
 import { exampleWords } from "./sheet/example.js";
-import { keep, left } from "./sheet/draft.js";
 import { emptySheet, findReading, inventedExample } from "./sheet/sheet.js";
 import { WHAT, fetchWhat } from "./sheet/identity.js";
 import { sampleView } from "./sheet/sample.js";
-import { fillTexts, firstLanguage, language, say, speakIn } from "./texts.js";
+import { followAddress, left } from "./study/address.js";
+import { headView, isNews, newsText, studiesView } from "./study/head.js";
+import { Keeper } from "./study/keeping.js";
+import { recordAdvice } from "./study/record.js";
+import { studyTold } from "./study/told.js";
+import { fetchTexts, fillTexts, firstLanguage, language, say, speakIn } from "./texts.js";
 import { closeOrigin, hearAsked, originView } from "./where/origin.js";
 
 const history = left();
-const isKept = keep(history);
+const keeper = new Keeper(history, () => drawStudy());
+const told = studyTold(keeper, history, () => drawStudy());
 
 /** @type {import("./state.js").State} */
 const state = {
   sheet: history.sheet,
+  study: told.now,
   published: { library: undefined, sources: undefined, accuracy: undefined, version: undefined },
   answered: undefined,
   standing: "waiting",
@@ -45,10 +51,17 @@ const act = {
     else draw();
   },
   focus: (id) => document.getElementById(id)?.focus(),
+  begin: (sheet) => history.replace(sheet),
+  save: () => keeper.insist(),
+  open: told.open,
+  archive: (archived) => history.amend({ archived }),
+  saved: () => keeper.allSaved(),
+  seen: told.seen,
 };
 
 function draw() {
   state.sheet = history.sheet;
+  if (!state.published.version) return; // nothing can be said yet
   document.documentElement.dataset.standing = state.standing;
   state.can = { undo: history.canUndo, redo: history.canRedo };
   byId("undo").toggleAttribute("disabled", !state.can.undo);
@@ -65,8 +78,21 @@ function draw() {
   patch(byId("card"), ...cardView(state, act));
   patch(byId("origin"), ...originView(state, act));
   closeOrigin(state);
-  byId("kept").textContent = say(isKept() ? "page.kept" : "page.not-kept");
+  drawStudy();
   if (state.published.version) byId("local").textContent = say("page.local", state.published.version);
+}
+
+/** What the study is called and how it is kept; drawn by itself after each save. */
+function drawStudy() {
+  if (!state.published.version) return;
+  told.look();
+  patch(byId("study"), ...headView(state, act));
+  if (isNews(state)) byId("spoken").textContent = newsText();
+  const view = studiesView(state, act);
+  patch(byId("studies"), ...(view ?? []));
+  byId("studies").toggleAttribute("hidden", !view);
+  const advised = document.getElementById("advised-inside");
+  if (advised) patch(advised, ...advisedInside(state, act));
 }
 
 /** Says of one compound what it is; open only while somebody does. */
@@ -100,6 +126,7 @@ function drawFollowing() {
 }
 
 const question = asking(history, state, async () => {
+  if (state.standing === "current" && state.answered && keeper.isOwn) recordAdvice(history, state.answered, state.published.version?.version ?? "");
   draw();
   if (state.standing === "refused") unfoldFaults();
   announce();
@@ -122,6 +149,7 @@ async function fetchPublished(inLanguage) {
 }
 
 history.onChange(() => {
+  if (state.sheet.id !== history.sheet.id) Object.assign(state.looking, { what: undefined, swap: "folded", swapWish: undefined });
   state.standing = "waiting";
   if (state.looking.reading && !findReading(history.sheet, state.looking.reading)) state.looking.reading = undefined;
   state.looking.percent = undefined;
@@ -132,6 +160,8 @@ history.onChange(() => {
 
 byId("undo").addEventListener("click", () => history.undo());
 byId("redo").addEventListener("click", () => history.redo());
+history.onAmend(draw);
+
 byId("clear").addEventListener("click", startEmpty);
 byId("clear-example").addEventListener("click", startEmpty);
 byId("example").addEventListener("click", () => history.replace(inventedExample()));
@@ -140,7 +170,6 @@ byId("language").addEventListener("change", (event) => {
 });
 
 function startEmpty() {
-  Object.assign(state.looking, { what: undefined, swap: "folded", swapWish: undefined });
   history.replace(emptySheet());
   act.focus(`what-${history.sheet.spots[0].id}`);
 }
@@ -162,7 +191,7 @@ async function speak(chosen) {
   const mine = ++spoken;
   state.standing = "waiting"; // the answer shown is in the other language
   try {
-    const [texts, published] = await Promise.all([get("/api/texts", chosen), fetchPublished(chosen)]);
+    const [texts, published] = await Promise.all([fetchTexts(chosen), fetchPublished(chosen)]);
     if (mine !== spoken) return;
     speakIn(chosen, texts);
     state.published = published;
@@ -176,5 +205,7 @@ async function speak(chosen) {
 }
 
 hearAsked(act);
+await followAddress(history, keeper, told.opened);
 await speak(firstLanguage());
+told.begin();
 document.documentElement.dataset.ready = "yes";

@@ -29,3 +29,13 @@ export const orAsTyped = (/** @type {number | undefined} */ value, /** @type {st
 
 /** A number with at most so many decimals, as one types it: no zeros at the end. @param {number} value @param {number} decimals */
 export const plain = (value, decimals) => String(Number(value.toFixed(decimals)));
+
+/** A number in digits, as one types it, with a point and never with an exponent; read again it is the same number. @param {number} value */
+export function written(value) {
+  const [, sign, whole, fraction = "", power] = /^(-?)(\d+)(?:\.(\d+))?(?:e([+-]\d+))?$/.exec(String(value)) ?? [];
+  if (power === undefined) return String(value);
+  const digits = whole + fraction;
+  const point = whole.length + Number(power);
+  if (point <= 0) return `${sign}0.${"0".repeat(-point)}${digits}`;
+  return point >= digits.length ? sign + digits.padEnd(point, "0") : `${sign}${digits.slice(0, point)}.${digits.slice(point)}`;
+}

@@ -110,12 +110,14 @@ function run(sheet, plate, i, entries, places) {
         entries.set(at, `${reading.by}-${reading.id}`);
         entries.set(`${at}.centreMm`, `mm-${reading.id}`);
         entries.set(`${at}.rf`, `rf-${reading.id}`);
+        entries.set(`${at}.sizeMm`, `${reading.by}-${reading.id}`);
         entries.set(`${at}.spot`, `which-${reading.id}`);
         places.set(`${i}.${spots.length}`, reading.id);
         spots.push({
           ...(id === undefined ? {} : { spot: nameOf(sheet, id) }),
           lane: index + 1,
           [reading.by === "mm" ? "centreMm" : "rf"]: number(reading.typed),
+          ...(typeof reading.sizeMm === "number" ? { sizeMm: reading.sizeMm } : {}),
         });
       }
     }

@@ -5,10 +5,11 @@
 
 /** What the server refused, with all its faults. */
 export class Refused extends Error {
-  /** @param {Fault[]} faults */
-  constructor(faults) {
+  /** @param {Fault[]} faults @param {number} status */
+  constructor(faults, status) {
     super(faults.map((fault) => fault.message).join(" "));
     this.faults = faults;
+    this.status = status;
   }
 }
 
@@ -18,19 +19,17 @@ export async function get(path, language = document.documentElement.lang) {
 }
 
 /** @param {string} path @param {object} body */
-export async function post(path, body) {
-  return taken(
-    await fetch(path, {
-      method: "POST",
-      headers: { "Accept-Language": document.documentElement.lang, "Content-Type": "application/json" },
-      body: JSON.stringify(body),
-    }),
-  );
+export const post = async (path, body) => taken(await send("POST", path, body));
+
+/** The bare answer, whatever it says. @param {string} method @param {string} path @param {object} [body] @param {RequestInit} [further] */
+export function send(method, path, body, further = {}) {
+  const headers = { "Accept-Language": document.documentElement.lang, ...(body ? { "Content-Type": "application/json" } : {}), ...further.headers };
+  return fetch(path, { method, ...(body ? { body: JSON.stringify(body) } : {}), ...further, headers });
 }
 
-/** @param {Response} response */
-async function taken(response) {
+/** What was answered; a refusal is thrown. @param {Response} response */
+export async function taken(response) {
   const answer = await response.json();
-  if (!response.ok) throw new Refused(answer.errors);
+  if (!response.ok) throw new Refused(answer.errors, response.status);
   return answer;
 }

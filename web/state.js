@@ -20,6 +20,8 @@
  * @property {import("./swap/ask.js").Swapped} [swapped] what came of asking for them
  * @property {import("./swap/ask.js").Wish} [swapWish] how they are wanted
  * @property {{weak: string, strong: string}} [swapTook] the pair that was made that of the next plate there
+ * @property {"open" | "folded"} [studies] whether all studies are looked at
+ * @property {"open" | "folded"} [advised] whether it is looked at what came of the advices
  * @property {string} [came] what was fetched last
  * @property {string | undefined} asked the number whose origin is shown
  * @property {{chart: string, how: "copied" | "by-hand" | "no-picture"} | undefined} taken what came of the last chart taken away
@@ -32,6 +34,7 @@
  *
  * @typedef {object} State
  * @property {Sheet} sheet
+ * @property {import("./study/told.js").StudyTold} study how it is kept
  * @property {Published} published
  * @property {Answered | undefined} answered
  * @property {"waiting" | "counting" | "current" | "refused" | "unreachable"} standing of the answer to the sheet as it is now; counting where it
@@ -46,6 +49,12 @@
  * @property {() => void} rest ends such a row
  * @property {() => void} undo takes the last step back
  * @property {(looking: Partial<Looking>) => void} look
+ * @property {(sheet: Sheet) => void} begin begins another study; the one before is kept, and an undo leads back to it
+ * @property {() => void} save saves again, whatever stood in the way
+ * @property {(id: string) => Promise<void>} open shows another study
+ * @property {(archived: boolean) => void} archive puts the study shown away, or takes it out again
+ * @property {() => Promise<void>} saved once all is saved, as far as it can be
+ * @property {() => void} seen takes down what was told of the study
  * @property {(id: string) => void} focus moves the focus to an element once all is drawn
  */
 

@@ -1,8 +1,13 @@
 // @ts-check
 /** The texts of the page, from the file of each language that server and page share. */
 
+import { get } from "./server.js";
+
 /** @type {Record<string, string>} */
 let texts = {};
+
+/** Those on their way or here that are not for everybody. @type {Promise<Record<string, string>> | undefined} */
+let further;
 
 const KEY = "midplate-language";
 const LANGUAGES = ["en", "de"];
@@ -86,6 +91,30 @@ function valueText(key, values, name, decimals) {
 export function marked(written) {
   return written.replace(/(\d)\.(?=\d)/g, `$1${say("number.decimal-mark")}`);
 }
+
+/** Fetches the texts of what is shown only when somebody asks for it; once here, they come along in each language. */
+export async function furtherTexts() {
+  further ??= fetchFurther(language());
+  try {
+    let its;
+    do Object.assign(texts, await (its = further));
+    while (its !== further); // the language changed meanwhile
+  } catch (failure) {
+    further = undefined;
+    throw failure;
+  }
+}
+
+/** The texts of a language: all that were asked for so far. @param {string} chosen */
+export async function fetchTexts(chosen) {
+  const wanted = further ? fetchFurther(chosen) : undefined;
+  const its = { ...(await get("/api/texts", chosen)), ...(await wanted) };
+  if (wanted) further = wanted;
+  return its;
+}
+
+/** @param {string} chosen */
+const fetchFurther = (chosen) => get("/api/texts?of=later", chosen);
 
 /** Fills every element that names its text. @param {ParentNode} root */
 export function fillTexts(root) {

@@ -14,7 +14,7 @@ const TOLD = [0, 1, 2, 5, 10, 15, 20, 25, 30, 40, 50, 60, 70, 80, 90, 100];
 /**
  * @typedef {{head: string, values: number[], decimals: number}} Column
  * @typedef {{share: string, shares: number[], columns: Column[], advised: number}} Numbers share is the head of the first column
- * @typedef {{id: string, file: string, title: string, words: string[], numbers: Numbers, data: ChartData}} Taken
+ * @typedef {{id: string, file: string, title: string, words: string[], numbers: Numbers, data?: ChartData, of?: string}} Taken of what it is a chart, where it is none of an answer
  */
 
 /** @param {ChartData} data @param {Column[]} columns @returns {Numbers} */
@@ -25,7 +25,22 @@ export function numbersOf({ advice, shares }, columns) {
 /** @param {string} id @param {string} title @param {Numbers} numbers */
 export function tableOf(id, title, { share, shares, columns, advised }) {
   const told = [...new Set([...TOLD, advised])].filter((each) => each >= shares[0] && each <= shares[shares.length - 1]);
-  const rows = told.sort((a, b) => a - b).map((each) => ({ each, at: indexOf(shares, each) }));
+  const rows = told.sort((a, b) => a - b).map((each) => {
+    const at = indexOf(shares, each);
+    const head = each === advised ? say("page.chart-advised-share", { percent: shareText(each) }) : shareText(each);
+    return { head, kind: each === advised ? "chart-advised-row" : undefined, cells: columns.map(({ values, decimals }) => marked(valueAt(values, at).toFixed(decimals))) };
+  });
+  return foldedTable(id, title, [share, ...columns.map(({ head }) => head)], rows);
+}
+
+/** A table of the numbers as they are, one row for each. @param {string} id @param {string} title @param {Numbers} numbers */
+export function tableOfRows(id, title, { share, shares, columns }) {
+  const rows = shares.map((each, i) => ({ head: marked(each.toFixed(2)), kind: undefined, cells: columns.map(({ values, decimals }) => marked(values[i].toFixed(decimals))) }));
+  return foldedTable(id, title, [share, ...columns.map(({ head }) => head)], rows);
+}
+
+/** @param {string} id @param {string} title @param {string[]} heads @param {{head: string, kind: string | undefined, cells: string[]}[]} rows */
+function foldedTable(id, title, heads, rows) {
   return make(
     "details",
     { id: `${id}-numbers` },
@@ -37,18 +52,11 @@ export function tableOf(id, title, { share, shares, columns, advised }) {
         "table",
         {},
         make("caption", {}, title),
-        make("thead", {}, make("tr", {}, ...[share, ...columns.map(({ head }) => head)].map((head) => make("th", { scope: "col" }, head)))),
+        make("thead", {}, make("tr", {}, ...heads.map((head) => make("th", { scope: "col" }, head)))),
         make(
           "tbody",
           {},
-          ...rows.map(({ each, at }) =>
-            make(
-              "tr",
-              { class: each === advised ? "chart-advised-row" : undefined },
-              make("th", { scope: "row" }, each === advised ? say("page.chart-advised-share", { percent: shareText(each) }) : shareText(each)),
-              ...columns.map(({ values, decimals }) => make("td", {}, marked(valueAt(values, at).toFixed(decimals)))),
-            ),
-          ),
+          ...rows.map(({ head, kind, cells }) => make("tr", { class: kind }, make("th", { scope: "row" }, head), ...cells.map((each) => make("td", {}, each)))),
         ),
       ),
     ),

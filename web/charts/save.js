@@ -47,7 +47,7 @@ export async function savePicture(taken) {
 }
 
 /** @param {Taken} taken */
-const nameOf = ({ file, data }) => `midplate-${file}-${data.advice.weak.id}-${data.advice.strong.id}`;
+const nameOf = ({ file, data }) => (data ? `midplate-${file}-${data.advice.weak.id}-${data.advice.strong.id}` : `midplate-${file}`);
 
 /** @param {Blob} blob @param {string} name */
 function download(blob, name) {
@@ -65,12 +65,11 @@ function drawingOf(taken) {
   const units = HEAD + HEIGHT + LINE * lines.length + 14;
   const svg = /** @type {SVGSVGElement} */ (byId(`${taken.id}-drawing`).cloneNode(true));
   for (const gone of svg.querySelectorAll(".chart-pointed")) gone.remove();
-  const { advice } = taken.data;
   const paper = /** @type {Element} */ (svg.querySelector(".chart-paper"));
   for (const [name, value] of Object.entries({ y: -HEAD, height: units })) paper.setAttribute(name, String(value));
   svg.append(
     draw("text", { class: "chart-heading", x: 12, y: -HEAD + 20 }, taken.title),
-    draw("text", { class: "chart-aside", x: 12, y: -HEAD + 36 }, say("page.chart-of", { weak: advice.weak.name, strong: advice.strong.name, sorbent: say(`page.sorbent-${advice.sorbent}`) })),
+    draw("text", { class: "chart-aside", x: 12, y: -HEAD + 36 }, aboutOf(taken)),
     ...lines.map((line, i) => draw("text", { class: "chart-aside", x: 12, y: HEIGHT + 14 + LINE * i }, line)),
   );
   onLightPaper(svg, () => writeLook(svg));
@@ -80,6 +79,13 @@ function drawingOf(taken) {
     svg.setAttribute(name, String(value));
   }
   return { text: `<?xml version="1.0" encoding="UTF-8"?>\n${new XMLSerializer().serializeToString(svg)}\n`, width, height };
+}
+
+/** What it is a chart of. @param {Taken} taken */
+function aboutOf({ data, of }) {
+  if (!data) return of ?? "";
+  const { weak, strong, sorbent } = data.advice;
+  return say("page.chart-of", { weak: weak.name, strong: strong.name, sorbent: say(`page.sorbent-${sorbent}`) });
 }
 
 /** A sentence in lines. @param {string} sentence */

@@ -36,6 +36,7 @@ export function platesView(state, act) {
       },
     }),
     scout(state, act),
+    advised(state, act),
   ];
 }
 
@@ -51,6 +52,21 @@ function scout(state, act) {
     make("div", { id: "scout-inside" }, ...(view?.scoutView(state, act) ?? [])),
   );
 }
+
+const fetchAdvised = () => import("../advised/advised.js");
+
+/** What was advised and what happened; fetched when it is first unfolded. @param {State} state @param {Act} act */
+function advised(state, act) {
+  return make(
+    "details",
+    { id: "advised", ontoggle: (event) => act.look({ advised: event.target.open ? "open" : "folded" }) },
+    make("summary", {}, say("page.advised")),
+    make("div", { id: "advised-inside" }, ...advisedInside(state, act)),
+  );
+}
+
+/** @param {State} state @param {Act} act @returns {(Element | false)[]} */
+export const advisedInside = (state, act) => (state.looking.advised === "open" ? (later("advised", fetchAdvised, act)?.advisedView(state, act) ?? []) : []);
 
 /** @param {State} state @param {Act} act @param {Plate} plate @param {number} number */
 function onePlate(state, act, plate, number) {

@@ -9,7 +9,7 @@ import { requestOf } from "../request.js";
 import { Refused, post } from "../server.js";
 import { additivePour } from "../sheet/additive.js";
 import { addPlate, findPlate, readingsOf } from "../sheet/sheet.js";
-import { language, say, sayWith } from "../texts.js";
+import { furtherTexts, language, say, sayWith } from "../texts.js";
 import { askable } from "../where/origin.js";
 
 /** @typedef {import("../state.js").State} State @typedef {import("../state.js").Act} Act */
@@ -22,7 +22,7 @@ import { askable } from "../where/origin.js";
  * @property {string} question what it was the answer to
  */
 
-await styled(new URL("./scout.css", import.meta.url));
+await Promise.all([styled(new URL("./scout.css", import.meta.url)), furtherTexts()]);
 
 const JARS = [1, 2, 3];
 
@@ -31,14 +31,14 @@ export function scoutView(state, act) {
   const { scouted } = state.looking;
   const old = scouted !== undefined && scouted.question !== questionOf(state);
   return [
-    make("p", { id: "scout-words" }, say("page.scout-words")),
+    make("p", { id: "scout-words" }, say("later.scout-words")),
     make(
       "div",
-      { class: "chips", id: "scout-jars", role: "group", "aria-label": say("page.scout-jars") },
+      { class: "chips", id: "scout-jars", role: "group", "aria-label": say("later.scout-jars") },
       ...JARS.map((jars) =>
         button({
           id: `scout-${jars}`,
-          label: say(`page.scout-${jars}`),
+          label: say(`later.scout-${jars}`),
           pressed: scouted?.jars === jars && !old,
           press: () => ask(state, act, jars),
         }),
@@ -75,7 +75,7 @@ const INSTEAD = { counting: "page.counting", refused: "page.faults", unreachable
 function said(state, act, old) {
   const { scouted } = state.looking;
   if (!scouted) return [];
-  if (old) return [make("p", { class: "aside", id: "scout-old" }, say("page.scout-old"))];
+  if (old) return [make("p", { class: "aside", id: "scout-old" }, say("later.scout-old"))];
   if (scouted.standing !== "told") return [make("p", { class: "decisive", id: "scout-instead" }, say(INSTEAD[scouted.standing]))];
   const { answer } = scouted;
   const ratio = spaced(answer.straight.ratio);
@@ -84,18 +84,18 @@ function said(state, act, old) {
   const scout = answer.worth === "scout";
   const several = [
     jars(state, answer.jars),
-    button({ id: "scout-run", label: say(count === 1 ? "page.scout-run-one" : "page.scout-run"), kind: scout ? "main" : undefined, press: () => run(state, act, answer.jars) }),
+    button({ id: "scout-run", label: say(count === 1 ? "later.scout-run-one" : "later.scout-run"), kind: scout ? "main" : undefined, press: () => run(state, act, answer.jars) }),
   ];
   return [
-    make("p", { class: "verdict", id: "scout-verdict" }, scout ? say(`page.scout-worth-${count}`) : say("page.scout-straight")),
-    ...(scout ? several : [...straight(state, act, answer.straight), !isStraight && make("details", { id: "scout-several" }, make("summary", {}, say("page.scout-several")), ...several)]),
-    make("h3", { id: "scout-compare" }, say("page.scout-compare")),
+    make("p", { class: "verdict", id: "scout-verdict" }, scout ? say(`later.scout-worth-${count}`) : say("later.scout-straight")),
+    ...(scout ? several : [...straight(state, act, answer.straight), !isStraight && make("details", { id: "scout-several" }, make("summary", {}, say("later.scout-several")), ...several)]),
+    make("h3", { id: "scout-compare" }, say("later.scout-compare")),
     make(
       "ul",
       { class: "compared", "aria-labelledby": "scout-compare" },
-      !isStraight && compared("these", say(`page.scout-${count}`), answer.chance),
-      compared("straight", say("page.scout-straight-name", { ratio }), answer.straight.chance),
-      answer.habit && compared("habit", say("page.scout-habit"), answer.habit.chance),
+      !isStraight && compared("these", say(`later.scout-${count}`), answer.chance),
+      compared("straight", say("later.scout-straight-name", { ratio }), answer.straight.chance),
+      answer.habit && compared("habit", say("later.scout-habit"), answer.habit.chance),
     ),
     make("div", { id: "scout-reasons" }, list(answer.reasons.map((/** @type {any} */ reason) => reason.text))),
   ];
@@ -109,7 +109,7 @@ function straight(state, act, jar) {
   return [
     make("p", { class: "jar-ratio", id: "scout-straight" }, spaced(jar.ratio)),
     advice && make("p", { id: "scout-straight-pour" }, ...poured(state, { weakMl, strongMl }, weak, strong)),
-    button({ id: "scout-run-straight", label: say("page.scout-run-one"), kind: "main", press: () => run(state, act, [jar]) }),
+    button({ id: "scout-run-straight", label: say("later.scout-run-one"), kind: "main", press: () => run(state, act, [jar]) }),
   ];
 }
 
@@ -160,7 +160,7 @@ function compared(id, name, chance) {
     { id: `compared-${id}` },
     make("span", { class: "compared-name" }, name),
     make("meter", { min: 0, max: 1, value: chance, "aria-label": name }),
-    make("span", {}, ...sayWith("page.scout-chance", { count }, { count: (shown) => askable("scout-chance", shown) })),
+    make("span", {}, ...sayWith("later.scout-chance", { count }, { count: (shown) => askable("scout-chance", shown) })),
   );
 }
 

@@ -17,6 +17,8 @@ export class History {
   #together;
   /** @type {(() => void)[]} */
   #listeners = [];
+  /** @type {(() => void)[]} */
+  #amendListeners = [];
 
   /** @param {Sheet} sheet @param {Sheet[]} [before] what can be taken back, the latest last */
   constructor(sheet, before = []) {
@@ -44,6 +46,37 @@ export class History {
   /** @param {() => void} listener told after each change */
   onChange(listener) {
     this.#listeners.push(listener);
+  }
+
+  /** @param {() => void} listener told after what is no step */
+  onAmend(listener) {
+    this.#amendListeners.push(listener);
+  }
+
+  /** Changes what is no step, and stays whatever is undone: what was advised, whether it is put away. @param {Partial<Pick<Sheet, "advices" | "archived">>} kept */
+  amend(kept) {
+    Object.assign(this.#now, kept);
+    for (const listener of this.#amendListeners) listener();
+  }
+
+  /** Shows another study, with its own steps. @param {Sheet} sheet @param {Sheet[]} before */
+  open(sheet, before) {
+    this.#before = before;
+    this.#after = [];
+    this.#now = sheet;
+    this.#together = undefined;
+    this.#tell();
+  }
+
+  /** Takes the newest of a study that an undo has led back to; no step. @param {Sheet} sheet */
+  renew(sheet) {
+    this.#now = sheet;
+  }
+
+  /** Makes all steps of a study those of another, which it goes on as. @param {string} id @param {{id: string, title: string}} other */
+  continueAs(id, other) {
+    for (const sheet of [this.#now, ...this.#before, ...this.#after]) if (sheet.id === id) Object.assign(sheet, other);
+    this.#tell();
   }
 
   /**
@@ -94,7 +127,8 @@ export class History {
     const sheet = from.pop();
     if (!sheet) return;
     to.push(this.#now);
-    this.#now = sheet;
+    const { id, advices, archived } = this.#now;
+    this.#now = sheet.id === id ? Object.assign(sheet, { advices, archived }) : sheet;
     this.#together = undefined;
     this.#tell();
   }

@@ -1,4 +1,6 @@
 // @ts-check
+import { freshId } from "../study/ids.js";
+
 /**
  * What stands on the sheet: the sample, the plates that were run, and what is wanted of the next. Everything typed is kept as
  * it was typed, so that nothing is lost and the server can say what is wrong with it.
@@ -18,6 +20,9 @@
  * @property {string[]} spots ids of the compounds in it: none where it is not known which, two where it hides two
  * @property {"mm" | "rf"} by how it was given: height of its centre above the lower edge, or Rf
  * @property {string} typed the number
+ * @property {number | string} [sizeMm] its size along the lane; the page has no entry for it, nor for its shape and how it was seen
+ * @property {string} [shape]
+ * @property {string} [seen]
  *
  * @typedef {{id: string, readings: Reading[]}} Lane
  *
@@ -35,8 +40,29 @@
  * @property {Additive} additive what was added to it
  * @property {Lane[]} lanes
  * @property {string[]} notSeen ids of compounds that were looked for and not seen
+ * @property {object} [conditions] how it was run; the page has no entry for it
+ *
+ * @typedef {object} GivenAdvice an advice as it was given
+ * @property {string} given when
+ * @property {string} program version of the program
+ * @property {string[]} after ids of the plates that it rested on
+ * @property {string} weak id of the solvent
+ * @property {string} strong id of the solvent
+ * @property {number} percentStrong
+ * @property {string} additive in words
+ * @property {number[]} window Rf from, to
+ * @property {string[]} apart
+ * @property {{spot: string, rf: number, low: number, high: number}[]} spots where each was foretold, by the id of its compound
+ * @property {number} probability
+ * @property {string} basis
  *
  * @typedef {object} Sheet
+ * @property {string} id of the study that it shows
+ * @property {string} title
+ * @property {string} notes
+ * @property {string} created when it was begun
+ * @property {boolean} archived
+ * @property {GivenAdvice[]} advices in the order they were given; undoing leaves them as they are
  * @property {string} sorbent
  * @property {string} setting
  * @property {string[]} shelf ids of the solvents at hand
@@ -71,6 +97,12 @@ export const USUAL_PLATE = { heightMm: "70", widthMm: "40", startMm: "10", front
 export function emptySheet() {
   /** @type {Sheet} */
   const sheet = {
+    id: freshId(),
+    title: "",
+    notes: "",
+    created: new Date().toISOString(),
+    archived: false,
+    advices: [],
     sorbent: "silica",
     setting: "bench",
     shelf: ["hexane", "ethyl-acetate", "diethyl-ether", "dichloromethane", "methanol", "acetic-acid", "triethylamine"],
@@ -104,18 +136,26 @@ export function inventedExample() {
   return sheet;
 }
 
+/** Whether nobody entered anything yet: the invented example, or the empty sheet, as it comes. @param {Sheet} sheet */
+export function isUntouched(sheet) {
+  if (sheet.example !== "no") return sheet.example === "yes";
+  const { id, created, advices } = sheet;
+  return JSON.stringify(sheet) === JSON.stringify(Object.assign(emptySheet(), { id, created, advices }));
+}
+
 /** @param {string} id @param {Reading[]} readings @returns {Lane} */
 const lane = (id, readings) => ({ id, readings });
 
 /** @param {string} id @param {string[]} spots @param {string} typed @returns {Reading} */
 const reading = (id, spots, typed) => ({ id, spots, by: "mm", typed });
 
-/** An id with a letter before it that nothing on the sheet has yet. @param {Sheet} sheet @param {"s" | "p" | "l" | "r"} letter */
+/** An id with a letter before it that nothing on the sheet has yet, nor had when something was advised. @param {Sheet} sheet @param {"s" | "p" | "l" | "r"} letter */
 export function freeId(sheet, letter) {
   const lanes = sheet.plates.flatMap((plate) => plate.lanes);
   const taken = new Set(
     [sheet.spots, sheet.plates, lanes, lanes.flatMap((each) => each.readings)].flat().map((each) => each.id),
   );
+  for (const { after, spots } of sheet.advices) for (const id of [...after, ...spots.map(({ spot }) => spot)]) taken.add(id);
   let number = 1;
   while (taken.has(`${letter}${number}`)) number++;
   return `${letter}${number}`;

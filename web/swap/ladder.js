@@ -105,7 +105,7 @@ export function strip({ id, label, rungs, basis, now, aim, equal, nearest, ratio
       ...rungs.map(({ rf }) => draw("line", { class: "rung", x1: across(rf), x2: across(rf), y1: -HALF, y2: HALF })),
       ...labelled(rungs).map(({ rf, words, anchor }) => draw("text", { class: "rung-label", x: across(rf), y: 3 * HALF + 4, "text-anchor": anchor }, words)),
       ...(equal ? equalMark(rungs, equal, ratio) : []),
-      ...(nearest ? [draw("circle", { class: "nearest", cx: across(nearest.rf), cy: 0, r: HALF + 1 }), written(nearest.rf, [say(`page.swap-ends-${nearest.side}`, { rf: nearest.rf })], "nearest-label", SMALL)] : []),
+      ...(nearest ? [draw("circle", { class: "nearest", cx: across(nearest.rf), cy: 0, r: HALF + 1 }), written(nearest.rf, [say(`later.swap-ends-${nearest.side}`, { rf: nearest.rf })], "nearest-label", SMALL)] : []),
       ...(equal || nearest ? [] : [diamond(now, "mark here"), written(now, ratio, "equal-label", LARGE)]),
       ownAxis(),
     ),
@@ -144,7 +144,7 @@ const ownAxis = () =>
     draw("line", { class: "axis-line", x1: across(0), x2: across(1), y1: 40, y2: 40 }),
     ...TICKS.flatMap((rf) => [
       draw("line", { class: "axis-line", x1: across(rf), x2: across(rf), y1: 40, y2: 44 }),
-      draw("text", { class: "axis-label", x: across(rf), y: 58, "text-anchor": rf === 0 ? "start" : "middle" }, rf === 0 ? say("page.swap-zero") : marked(String(rf))),
+      draw("text", { class: "axis-label", x: across(rf), y: 58, "text-anchor": rf === 0 ? "start" : "middle" }, rf === 0 ? say("later.swap-zero") : marked(String(rf))),
     ]),
   );
 
@@ -157,14 +157,14 @@ export function axisView(now) {
     draw(
       "svg",
       { class: "axis", "aria-hidden": "true" },
-      draw("text", { class: "axis-label", x: across(0), y: 12, "text-anchor": "start" }, say("page.swap-axis")),
+      draw("text", { class: "axis-label", x: across(0), y: 12, "text-anchor": "start" }, say("later.swap-axis")),
       draw("line", { class: "axis-line", x1: across(0), x2: across(1), y1: 46, y2: 46 }),
       ...TICKS.flatMap((rf) => [
         draw("line", { class: "axis-line", x1: across(rf), x2: across(rf), y1: 42, y2: 46 }),
         isClear(rf) && draw("text", { class: "axis-label", x: across(rf), y: 38, "text-anchor": "middle" }, marked(String(rf))),
       ]),
       draw("line", { class: "now-line", x1: across(now), x2: across(now), y1: 42, y2: "100%" }),
-      draw("text", { class: "now-label", x: across(now), y: 38, "text-anchor": now > 0.85 ? "end" : now < 0.15 ? "start" : "middle" }, say("page.swap-now-rf", { rf: now })),
+      draw("text", { class: "now-label", x: across(now), y: 38, "text-anchor": now > 0.85 ? "end" : now < 0.15 ? "start" : "middle" }, say("later.swap-now-rf", { rf: now })),
     ),
     legend(),
   );
@@ -183,7 +183,7 @@ function legend() {
   return make(
     "p",
     { class: "legend", id: "ladder-legend" },
-    ...kinds.map(([kind, drawn]) => make("span", {}, draw("svg", { class: "legend-mark", viewBox: "0 0 28 16", "aria-hidden": "true" }, ...drawn), say(`page.swap-legend-${kind}`))),
+    ...kinds.map(([kind, drawn]) => make("span", {}, draw("svg", { class: "legend-mark", viewBox: "0 0 28 16", "aria-hidden": "true" }, ...drawn), say(`later.swap-legend-${kind}`))),
   );
 }
 

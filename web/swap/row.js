@@ -37,11 +37,11 @@ const whichOf = ({ weak, strong, basis }) => ({ weakId: weak.id, strongId: stron
 /** The pair now, to compare with. @param {State} _state @param {any} told */
 export function nowRow(_state, { of, rungs }) {
   const pair = say("page.pair-option", namesOf(of));
-  const label = say("page.swap-strip-now", { pair, ratio: mixtureText(of), rf: of.rf });
+  const label = say("later.swap-strip-now", { pair, ratio: mixtureText(of), rf: of.rf });
   return make(
     "li",
     { id: "swap-now", class: "ladder-row now" },
-    heading(pair, of, say("page.swap-now")),
+    heading(pair, of, say("later.swap-now")),
     make("div", { class: "strip-box" }, strip({ id: "strip-now", label, rungs, basis: of.basis, now: of.rf, ratio: of.ratio === undefined ? [mixtureText(of)] : written(of, of.ratio) })),
     make("div", { class: "row-words" }, ...(of.apart ? goal(of) : [window(of)])),
   );
@@ -50,7 +50,7 @@ export function nowRow(_state, { of, rungs }) {
 /** The chance in the window; of another pair beside that of the mixture now. @param {any} pair @param {any} [of] the mixture now */
 function window(pair, of) {
   const count = { count: (/** @type {string} */ shown) => askable("swap-chance", shown, whichOf(pair)) };
-  const words = of ? sayWith("page.swap-window", { count: plates(pair.chance), now: plates(of.chance) }, count) : sayWith("page.swap-window-now", { count: plates(pair.chance) }, count);
+  const words = of ? sayWith("later.swap-window", { count: plates(pair.chance), now: plates(of.chance) }, count) : sayWith("later.swap-window-now", { count: plates(pair.chance) }, count);
   return make("p", { class: "row-goal" }, ...words);
 }
 
@@ -61,11 +61,11 @@ function goal(pair, of) {
   const words = { one: apart.spots[0], other: apart.spots[1], count: plates(pair.goal), now: of ? plates(of.goal) : "" };
   const parts = { window: plates(chance), apart: plates(apart.chance), gap: apart.gap };
   return [
-    make("p", { class: "row-goal" }, ...sayWith(of ? "page.swap-goal" : "page.swap-goal-now", words, { count: (shown) => askable("swap-goal", shown, which) })),
+    make("p", { class: "row-goal" }, ...sayWith(of ? "later.swap-goal" : "later.swap-goal-now", words, { count: (shown) => askable("swap-goal", shown, which) })),
     make(
       "p",
       { class: "row-parts" },
-      ...sayWith(of ? "page.swap-parts" : "page.swap-parts-now", parts, {
+      ...sayWith(of ? "later.swap-parts" : "later.swap-parts-now", parts, {
         window: (shown) => askable("swap-chance", shown, which),
         apart: (shown) => askable("swap-apart", shown, which),
         gap: (shown) => askable("gap", shown),
@@ -91,7 +91,7 @@ export function otherRow(state, act, told, other, current) {
   return make(
     "li",
     { id: `swap-${key}`, class: "ladder-row" },
-    heading(pair, other, say(`page.swap-class-${other.class}`)),
+    heading(pair, other, say(`later.swap-class-${other.class}`)),
     make(
       "div",
       { class: "strip-box" },
@@ -116,7 +116,7 @@ export function otherRow(state, act, told, other, current) {
       make(
         "div",
         { class: "row-foot" },
-        button({ id: `swap-use-${key}`, label: say("page.swap-use"), name: say("page.swap-use-name", namesOf(other)), kind: other.chance < SMALL ? "small" : undefined, disabled: !current, press: () => use(state, act, other) }),
+        button({ id: `swap-use-${key}`, label: say("later.swap-use"), name: say("later.swap-use-name", namesOf(other)), kind: other.chance < SMALL ? "small" : undefined, disabled: !current, press: () => use(state, act, other) }),
         more(key, pair, other),
       ),
     ),
@@ -127,7 +127,7 @@ export function otherRow(state, act, told, other, current) {
 function stripWords(pair, other, aim) {
   const { rungs, equal: found, basis } = other;
   const [first, last] = [rungs[0], rungs[rungs.length - 1]];
-  const reach = say("page.swap-strip", {
+  const reach = say("later.swap-strip", {
     pair,
     basis: say(`page.model-${basis}`),
     first: shareText(first.percentStrong),
@@ -137,7 +137,7 @@ function stripWords(pair, other, aim) {
   });
   if (!found) return reach;
   const band = { ratio: pouredText(other, found.ratio), low: shareText(found.low), high: shareText(found.high) };
-  return `${reach} ${aim === undefined ? say("page.swap-strip-equal", band) : say("page.swap-strip-aim", { ...band, aim })}`;
+  return `${reach} ${aim === undefined ? say("later.swap-strip-equal", band) : say("later.swap-strip-aim", { ...band, aim })}`;
 }
 
 /** @param {any} other @param {number} [aim] */
@@ -151,7 +151,7 @@ function equal(other, aim) {
     { class: "row-ratio" },
     make("b", {}, ask(pouredText(other, ratio))),
     " ",
-    ...sayWith(isAnywhere ? "page.swap-band-anywhere" : "page.swap-band", { low: shareText(low), high: shareText(high) }, { low: ask, high: ask }),
+    ...sayWith(isAnywhere ? "later.swap-band-anywhere" : "later.swap-band", { low: shareText(low), high: shareText(high) }, { low: ask, high: ask }),
   );
 }
 
@@ -160,20 +160,20 @@ function nearest(other) {
   const { percentStrong, rf, side } = other.nearest;
   const pure = percentStrong <= 0 ? other.weak : percentStrong >= 100 ? other.strong : undefined;
   const ask = (/** @type {string} */ shown) => askable("swap-middle", shown, whichOf(other));
-  return make("p", { class: "row-short" }, ...(pure ? sayWith(`page.swap-nearest-pure-${side}`, { solvent: pure.name, rf }, { rf: ask }) : sayWith(`page.swap-nearest-${side}`, { percent: shareText(percentStrong), strong: other.strong.name, rf }, { rf: ask })));
+  return make("p", { class: "row-short" }, ...(pure ? sayWith(`later.swap-nearest-pure-${side}`, { solvent: pure.name, rf }, { rf: ask }) : sayWith(`later.swap-nearest-${side}`, { percent: shareText(percentStrong), strong: other.strong.name, rf }, { rf: ask })));
 }
 
 /** What it takes to get rid of it and to handle it, and what of it is not at hand. @param {State} state @param {any} other */
 function against({ published, sheet }, other) {
-  const flags = other.flags.map((/** @type {string} */ flag) => say(`page.swap-flag-${flag}`));
+  const flags = other.flags.map((/** @type {string} */ flag) => say(`later.swap-flag-${flag}`));
   const missing = [other.weak, other.strong].filter(({ id }) => !sheet.shelf.includes(id)).map(({ name }) => name);
-  const boils = other.boilingPoint !== undefined && sayWith("page.swap-boils", { degrees: marked(String(other.boilingPoint)) }, { degrees: (shown) => boiling(published.library, other, shown) });
+  const boils = other.boilingPoint !== undefined && sayWith("later.swap-boils", { degrees: marked(String(other.boilingPoint)) }, { degrees: (shown) => boiling(published.library, other, shown) });
   return make(
     "p",
     { class: "row-against" },
     boils && make("span", {}, ...boils),
-    flags.length > 0 && make("span", {}, say("page.swap-against", { flags: flags.join(", ") })),
-    missing.length > 0 && make("span", {}, say("page.swap-absent", { solvents: missing.join(", ") })),
+    flags.length > 0 && make("span", {}, say("later.swap-against", { flags: flags.join(", ") })),
+    missing.length > 0 && make("span", {}, say("later.swap-absent", { solvents: missing.join(", ") })),
   );
 }
 
@@ -192,14 +192,14 @@ function more(key, pair, other) {
   const { equal: found, spots, reasons } = other;
   const one = found && alone({ ...other, ratio: found.ratio });
   const ml = found && (one ? say("page.pour-pure", { ml: found.weakMl + found.strongMl, solvent: one.name }) : say("page.pour", { weakMl: found.weakMl, strongMl: found.strongMl, ...namesOf(other) }));
-  const poured = ml && say("page.swap-pour", { pour: ml });
+  const poured = ml && say("later.swap-pour", { pour: ml });
   const foretold = Object.entries(spots ?? {}).map(([spot, at]) =>
     make("li", {}, ...sayWith("page.predicted-spot", { spot, .../** @type {any} */ (at) }, { rf: (shown) => askable("swap-spot", shown, { ...whichOf(other), spot }) })),
   );
   return make(
     "details",
     { id: `swap-more-${key}` },
-    make("summary", { "aria-label": say("page.swap-more-name", { pair }) }, say("page.swap-more")),
+    make("summary", { "aria-label": say("later.swap-more-name", { pair }) }, say("later.swap-more")),
     poured && make("p", {}, poured),
     list(reasons.map((/** @type {any} */ reason) => reason.text)),
     foretold.length > 0 && make("ul", {}, ...foretold),

@@ -5,7 +5,7 @@ import { alone } from "../answer/jar.js";
 import { list, make } from "../dom.js";
 import { button, tick, typedField } from "../entry.js";
 import { styled } from "../later.js";
-import { say, sayWith } from "../texts.js";
+import { furtherTexts, say, sayWith } from "../texts.js";
 import { askable } from "../where/origin.js";
 import { ask, askWhereNeeded, isCurrent } from "./ask.js";
 import { axisView } from "./ladder.js";
@@ -13,7 +13,7 @@ import { mixtureText, nowRow, otherRow } from "./row.js";
 
 /** @typedef {import("../state.js").State} State @typedef {import("../state.js").Act} Act @typedef {import("./ask.js").Wish} Wish */
 
-await styled(new URL("./swap.css", import.meta.url));
+await Promise.all([styled(new URL("./swap.css", import.meta.url)), furtherTexts()]);
 
 /** Notes about the shelf: its tick says the same. */
 const SAID = ["other.shelf-untold", "other.shelf-none"];
@@ -56,8 +56,8 @@ function head(close) {
   return make(
     "div",
     { class: "swap-head", id: "swap-head" },
-    make("h2", { id: "swap-title", tabindex: -1 }, say("page.swap")),
-    button({ id: "swap-close", label: say("page.close"), name: say("page.swap-close"), press: close }),
+    make("h2", { id: "swap-title", tabindex: -1 }, say("later.swap")),
+    button({ id: "swap-close", label: say("page.close"), name: say("later.swap-close"), press: close }),
   );
 }
 
@@ -65,7 +65,7 @@ function head(close) {
 function matched({ of, aim }) {
   const one = of.ratio === undefined ? undefined : alone(of);
   const words = { ratio: mixtureText(of), weak: of.weak.name, strong: of.strong.name, solvent: one?.name ?? "", rf: of.rf, aim: aim ?? 0 };
-  const key = aim !== undefined ? "page.swap-words-aim" : one ? "page.swap-words-pure" : "page.swap-words";
+  const key = aim !== undefined ? "later.swap-words-aim" : one ? "later.swap-words-pure" : "later.swap-words";
   return make("p", { id: "swap-words" }, ...sayWith(key, words, { rf: (shown) => askable("swap-middle", shown) }));
 }
 
@@ -79,12 +79,12 @@ function ranks(state, act) {
   return make(
     "div",
     { class: "swap-wishes", id: "swap-wishes" },
-    make("span", { id: "swap-rank-words", class: "aside" }, say("page.swap-rank")),
+    make("span", { id: "swap-rank-words", class: "aside" }, say("later.swap-rank")),
     make(
       "div",
       { class: "chips", id: "swap-ranks", role: "group", "aria-labelledby": "swap-rank-words" },
       ...RANKS.filter((each) => each !== "apart" || state.sheet.spots.length > 1).map((each) =>
-        button({ id: `swap-rank-${each}`, label: say(`page.swap-rank-${each}`), pressed: rank === each, press: () => wish(state, act, { rank: each }) }),
+        button({ id: `swap-rank-${each}`, label: say(`later.swap-rank-${each}`), pressed: rank === each, press: () => wish(state, act, { rank: each }) }),
       ),
     ),
   );
@@ -97,8 +97,8 @@ function entries(state, act) {
   return make(
     "div",
     { class: "swap-entries", id: "swap-entries" },
-    typedField(wrong, { id: "swap-match", label: say("page.swap-match"), value: swapWish.match ?? "", typed: (match) => wish(state, act, { match }) }),
-    tick({ id: "swap-all", label: say("page.swap-all"), ticked: swapWish.from === "all", changed: (all) => wish(state, act, { from: all ? "all" : "shelf" }) }),
+    typedField(wrong, { id: "swap-match", label: say("later.swap-match"), value: swapWish.match ?? "", typed: (match) => wish(state, act, { match }) }),
+    tick({ id: "swap-all", label: say("later.swap-all"), ticked: swapWish.from === "all", changed: (all) => wish(state, act, { from: all ? "all" : "shelf" }) }),
   );
 }
 
@@ -114,7 +114,7 @@ function standing(state, act, current) {
     return [...lines, ...told.map((sentence) => make("p", { class: "fault" }, sentence))];
   }
   if (swapped?.standing === "unreachable") {
-    return [...lines, make("p", { class: "decisive" }, say("page.out-of-reach")), button({ id: "swap-again", label: say("page.swap-again"), press: () => ask(state, act) })];
+    return [...lines, make("p", { class: "decisive" }, say("page.out-of-reach")), button({ id: "swap-again", label: say("later.swap-again"), press: () => ask(state, act) })];
   }
   return [...lines, make("p", { class: swapped?.answer ? "unseen" : "aside", id: "swap-counting" }, say("page.counting"))];
 }
@@ -124,7 +124,7 @@ function ordered({ rank, others }) {
   const [first] = inOrder(others);
   if (!first) return [];
   const pair = say("page.pair-option", { weak: first.weak.name, strong: first.strong.name });
-  return [make("p", { class: "unseen", id: "swap-ordered" }, say("page.swap-ordered", { rank: say(`page.swap-rank-${rank}`), pair }))];
+  return [make("p", { class: "unseen", id: "swap-ordered" }, say("later.swap-ordered", { rank: say(`later.swap-rank-${rank}`), pair }))];
 }
 
 /** In the order of the answer, those that do not reach last. @param {any[]} others */
@@ -135,7 +135,7 @@ function took({ sheet, looking, published }) {
   const { swapTook } = looking;
   if (!swapTook || swapTook.weak !== sheet.weak || swapTook.strong !== sheet.strong) return [];
   const name = (/** @type {string} */ id) => published.library?.solvents.find((/** @type {any} */ one) => one.id === id)?.name ?? id;
-  return [make("p", { class: "decisive", id: "swap-took" }, say("page.swap-took", { weak: name(swapTook.weak), strong: name(swapTook.strong) }))];
+  return [make("p", { class: "decisive", id: "swap-took" }, say("later.swap-took", { weak: name(swapTook.weak), strong: name(swapTook.strong) }))];
 }
 
 /** The rows: the pair now, the first few others, and the rest in a fold. @param {State} state @param {Act} act @param {any} told the answer @param {boolean} current */
@@ -150,11 +150,11 @@ function answer(state, act, told, current) {
       "div",
       { class: "ladder", id: "ladder" },
       axisView(told.of.rf),
-      make("ol", { id: "ladder-rows", "aria-label": say("page.swap-rows") }, nowRow(state, told), ...rows.slice(0, FIRST)),
+      make("ol", { id: "ladder-rows", "aria-label": say("later.swap-rows") }, nowRow(state, told), ...rows.slice(0, FIRST)),
       further.length > 0 &&
-        make("details", { id: "swap-further" }, make("summary", { id: "swap-further-title" }, say("page.swap-further", { count: further.length })), make("ol", { id: "ladder-further", "aria-labelledby": "swap-further-title" }, ...further)),
+        make("details", { id: "swap-further" }, make("summary", { id: "swap-further-title" }, say("later.swap-further", { count: further.length })), make("ol", { id: "ladder-further", "aria-labelledby": "swap-further-title" }, ...further)),
     ),
-    rows.length === 0 && make("p", { class: "decisive", id: "swap-none" }, say("page.swap-none")),
+    rows.length === 0 && make("p", { class: "decisive", id: "swap-none" }, say("later.swap-none")),
   );
 }
 

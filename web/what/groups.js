@@ -25,8 +25,8 @@ export function groupsEntry(state, act, spot) {
   const faults = state.faults.get(`groups-${spot.id}`) ?? [];
   return make(
     "div",
-    { id: `groups-${spot.id}`, class: "groups", role: "group", "aria-label": say("page.way-groups") },
-    make("p", { class: "aside", id: "groups-lead" }, say("page.groups-lead")),
+    { id: `groups-${spot.id}`, class: "groups", role: "group", "aria-label": say("later.way-groups") },
+    make("p", { class: "aside", id: "groups-lead" }, say("later.groups-lead")),
     ...fromLine(state, act, spot),
     faults.length > 0 && make("div", { class: "fault", id: `groups-${spot.id}-fault` }, list(faults)),
     ...(known ? offered(state, act, spot, known.groups) : []),
@@ -44,7 +44,7 @@ function fromLine({ sheet }, act, spot) {
   return [
     button({
       id: "groups-from-line",
-      label: say("page.groups-from-line"),
+      label: say("later.groups-from-line"),
       press: () => {
         editWhat(act, spot, (what) => { what.groups = Object.fromEntries(found.map((/** @type {any} */ group) => [group.id, String(group.count)])); });
         act.focus("find-group");
@@ -65,9 +65,9 @@ function offered(state, act, spot, groups) {
     : all.filter((group) => EVERY_DAY.includes(group.id) || state.looking.offered === "all" || chosen(group));
   const rows = (/** @type {any[]} */ some) => some.map((group) => row(state, act, spot, group));
   return [
-    typedField(state, { id: "find-group", label: say("page.find-group"), value: state.looking.find ?? "", typed: (value) => act.look({ find: value }) }),
-    make("ul", { class: "group-rows", id: "group-rows", "aria-label": say("page.groups-usual") }, ...rows(shown)),
-    find !== "" && !shown.some((group) => isCalled(group, find)) && make("p", { class: "aside", id: "groups-none" }, say("page.groups-none", { find })),
+    typedField(state, { id: "find-group", label: say("later.find-group"), value: state.looking.find ?? "", typed: (value) => act.look({ find: value }) }),
+    make("ul", { class: "group-rows", id: "group-rows", "aria-label": say("later.groups-usual") }, ...rows(shown)),
+    find !== "" && !shown.some((group) => isCalled(group, find)) && make("p", { class: "aside", id: "groups-none" }, say("later.groups-none", { find })),
     !find && more(state, act, all.length),
     ...(find ? [] : [fold(spot, "size", rows(ofKind("size"))), fold(spot, "surrounding", rows(ofKind("surrounding")))]),
   ].filter((each) => each !== false);
@@ -87,7 +87,7 @@ function more({ looking }, act, count) {
   const all = looking.offered === "all";
   return button({
     id: "groups-more",
-    label: all ? say("page.groups-fewer") : say("page.groups-all", { count }),
+    label: all ? say("later.groups-fewer") : say("later.groups-all", { count }),
     kind: "small",
     press: () => act.look({ offered: all ? "usual" : "all" }),
   });
@@ -98,9 +98,9 @@ const fold = (spot, kind, rows) =>
   make(
     "details",
     { id: `groups-${kind}-${spot.id}` },
-    make("summary", {}, say(`page.groups-${kind}`)),
-    make("p", { class: "aside" }, say(`page.groups-${kind}-words`)),
-    make("ul", { class: "group-rows", "aria-label": say(`page.groups-${kind}`) }, ...rows),
+    make("summary", {}, say(`later.groups-${kind}`)),
+    make("p", { class: "aside" }, say(`later.groups-${kind}-words`)),
+    make("ul", { class: "group-rows", "aria-label": say(`later.groups-${kind}`) }, ...rows),
   );
 
 /** A group: pressed once for each time it occurs; its number and one fewer beside it once there is one. @param {State} state @param {Act} act @param {Spot} spot @param {any} group */
@@ -116,7 +116,7 @@ function row(state, act, spot, group) {
       if (count > 0) what.groups[group.id] = String(count);
       else delete what.groups[group.id];
     });
-  const name = make("button", { type: "button", id: add, class: "group-add", "aria-label": say("page.group-add", { group: group.name }), onclick: () => by(1) }, "+\u2002", make("span", {}, group.name));
+  const name = make("button", { type: "button", id: add, class: "group-add", "aria-label": say("later.group-add", { group: group.name }), onclick: () => by(1) }, "+\u2002", make("span", {}, group.name));
   if (typed === undefined) return make("li", { id: `row-${spot.id}-${group.id}` }, name);
   return make(
     "li",
@@ -124,7 +124,7 @@ function row(state, act, spot, group) {
     name,
     typedField(state, {
       id,
-      label: say("page.group-count", { group: group.name }),
+      label: say("later.group-count", { group: group.name }),
       hidden: "label",
       mode: "decimal",
       value: typed,
@@ -134,7 +134,7 @@ function row(state, act, spot, group) {
     button({
       id: `less-${spot.id}-${group.id}`,
       label: "\u2212",
-      name: say("page.group-less", { group: group.name }),
+      name: say("later.group-less", { group: group.name }),
       kind: "small",
       press: () => {
         const last = !((decimal(typed) ?? 0) > 1);
@@ -142,6 +142,6 @@ function row(state, act, spot, group) {
         if (last) act.focus(add);
       },
     }),
-    twice && make("p", { class: "aside", id: `twice-${spot.id}-${group.id}` }, say("page.group-twice")),
+    twice && make("p", { class: "aside", id: `twice-${spot.id}-${group.id}` }, say("later.group-twice")),
   );
 }

@@ -22,13 +22,13 @@ export function recognisedView(state, act, spot, found) {
   const scale = Math.max(LEAST_SCALE, ...groups.map((group) => Math.abs(group.effect)));
   const notes = found.notes.filter((/** @type {any} */ note) => note.key !== IN_ITS_ROW);
   return [
-    make("h3", { id: "seen-title" }, say("page.recognised")),
+    make("h3", { id: "seen-title" }, say("later.recognised")),
     found.svg !== undefined &&
-      make("div", { class: isLarge(found.svg) ? "drawn large" : "drawn", id: "drawn" }, molecule(found.svg, looked, say("page.drawing-of", { formula: found.formula })), formula(found)),
-    held && make("p", { id: "held-by" }, say("page.held-most", { group: held.name })),
-    groups.length > 0 && make("p", { class: "effect-ways", id: "effect-ways", "aria-hidden": "true" }, ...["page.effect-holds", "page.effect-lets", "page.effect-each"].map((key) => make("span", {}, say(key)))),
+      make("div", { class: isLarge(found.svg) ? "drawn large" : "drawn", id: "drawn" }, molecule(found.svg, looked, say("later.drawing-of", { formula: found.formula })), formula(found)),
+    held && make("p", { id: "held-by" }, say("later.held-most", { group: held.name })),
+    groups.length > 0 && make("p", { class: "effect-ways", id: "effect-ways", "aria-hidden": "true" }, ...["later.effect-holds", "later.effect-lets", "later.effect-each"].map((key) => make("span", {}, say(key)))),
     make("ul", { class: "found-groups", id: "found-groups", "aria-labelledby": "seen-title" }, ...groups.map((group) => row(state, act, spot, group, scale, found.svg !== undefined))),
-    groups.length > 0 && make("p", { class: "aside", id: "effect-words" }, say("page.effect-words")),
+    groups.length > 0 && make("p", { class: "aside", id: "effect-words" }, say("later.effect-words")),
     notes.length > 0 && make("div", { id: "found-notes" }, list(notes.map((/** @type {any} */ note) => note.text))),
   ].filter((each) => each !== undefined && each !== false);
 }
@@ -66,8 +66,8 @@ function row({ looking }, act, spot, group, scale, drawn) {
     { id: `found-row-${spot.id}-${group.id}`, class: group.id === looking.group ? "looked" : undefined },
     name,
     bar(group.effect, scale),
-    make("span", { class: "found-effect" }, effect(group), group.count > 1 && make("span", { class: "unseen" }, ` ${say("page.effect-each")}`)),
-    group.rare && make("span", { class: "rare" }, say("page.group-rare")),
+    make("span", { class: "found-effect" }, effect(group), group.count > 1 && make("span", { class: "unseen" }, ` ${say("later.effect-each")}`)),
+    group.rare && make("span", { class: "rare" }, say("later.group-rare")),
   );
 }
 

@@ -8,7 +8,7 @@ import { colourOf, fullName } from "../plate/names.js";
 import { saidOf } from "../request.js";
 import { openWhat } from "../sheet/identity.js";
 import { WAYS, whatOf } from "../sheet/sheet.js";
-import { language, say } from "../texts.js";
+import { furtherTexts, language, say } from "../texts.js";
 import { editWhat } from "./edit.js";
 import { groupsEntry } from "./groups.js";
 import { groupsKnown, isRead, recognised } from "./recognise.js";
@@ -16,7 +16,7 @@ import { recognisedView } from "./recognised.js";
 
 /** @typedef {import("../state.js").State} State @typedef {import("../state.js").Act} Act @typedef {import("../sheet/sheet.js").Spot} Spot */
 
-await styled(new URL("./what.css", import.meta.url));
+await Promise.all([styled(new URL("./what.css", import.meta.url)), furtherTexts()]);
 
 /** Acetophenone, as an example of such a line. */
 const EXAMPLE = "CC(=O)c1ccccc1";
@@ -29,7 +29,7 @@ export function whatView(state, act, spot) {
       "div",
       { class: "what-head", id: "what-head", onkeydown: leave(leaving) },
       make("h2", { id: "what-title" }, make("span", { class: `swatch ${colourOf(state.sheet, spot.id)}`, "aria-hidden": "true" }), say("page.what-of", { spot: fullName(state.sheet, spot.id) })),
-      button({ id: "what-close", label: say("page.what-done"), press: leaving }),
+      button({ id: "what-close", label: say("later.what-done"), press: leaving }),
     ),
     ...others(state, act, spot),
     make(
@@ -54,7 +54,7 @@ function others({ sheet }, act, spot) {
     : [
         make(
           "div",
-          { class: "chips", id: "what-others", role: "group", "aria-label": say("page.what-others") },
+          { class: "chips", id: "what-others", role: "group", "aria-label": say("later.what-others") },
           ...rest.map((each) => button({ id: `what-go-${each.id}`, label: say("page.what-of", { spot: fullName(sheet, each.id) }), kind: "small", press: () => openWhat(act, each) })),
         ),
       ];
@@ -66,7 +66,7 @@ function ways(act, spot) {
   return make(
     "fieldset",
     { class: "ways", id: `ways-${spot.id}` },
-    make("legend", {}, say("page.ways")),
+    make("legend", {}, say("later.ways")),
     ...WAYS.map((way) =>
       make(
         "div",
@@ -79,7 +79,7 @@ function ways(act, spot) {
           checked: way === by,
           onchange: () => editWhat(act, spot, (what) => { what.by = /** @type {"smiles" | "groups" | "class"} */ (way); }),
         }),
-        make("label", { for: `way-${way}-${spot.id}` }, say(`page.way-${way}`)),
+        make("label", { for: `way-${way}-${spot.id}` }, say(`later.way-${way}`)),
       ),
     ),
   );
@@ -96,13 +96,13 @@ function smilesEntry(state, act, spot) {
     { id: `${id}-entry`, class: "smiles" },
     typedField(state, {
       id,
-      label: say("page.smiles"),
+      label: say("later.smiles"),
       value: whatOf(spot).smiles,
       typed: (value) => editWhat(act, spot, (what) => { what.smiles = value; }, id),
       entered: () => leaveRead(state, act, spot),
       left: act.rest,
     }),
-    make("p", { class: "aside", id: `${id}-hint` }, say("page.smiles-hint", { example: EXAMPLE })),
+    make("p", { class: "aside", id: `${id}-hint` }, say("later.smiles-hint", { example: EXAMPLE })),
   );
 }
 
@@ -136,19 +136,19 @@ function classEntry(state, act, spot) {
     { id: `${id}-entry` },
     choice(state, {
       id,
-      label: say("page.class"),
+      label: say("later.class"),
       value: chosen,
-      options: [{ value: "", text: say("page.class-none") }, ...missing, ...classes.map((each) => ({ value: each.id, text: each.name }))],
+      options: [{ value: "", text: say("later.class-none") }, ...missing, ...classes.map((each) => ({ value: each.id, text: each.name }))],
       chosen: (value) => editWhat(act, spot, (what) => { what.class = value; }),
     }),
-    make("p", { class: "aside", id: `${id}-hint` }, say("page.class-hint")),
+    make("p", { class: "aside", id: `${id}-hint` }, say("later.class-hint")),
   );
 }
 
 /** @param {State} state @param {Act} act @param {Spot} spot */
 function seen(state, act, spot) {
   const said = saidOf(spot);
-  if (Object.keys(said).length === 0) return [make("p", { class: "aside", id: "what-nothing" }, say("page.what-nothing"))];
+  if (Object.keys(said).length === 0) return [make("p", { class: "aside", id: "what-nothing" }, say("later.what-nothing"))];
   const told = recognised(act, questionOf(state, spot));
   return told && told !== "refused" ? recognisedView(state, act, spot, told.answer) : [];
 }

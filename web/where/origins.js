@@ -2,10 +2,12 @@
 /** The origin of every number of the page, as data: what it is, its formula, its sources with their basis, how sure it is. */
 
 import { ownPlates } from "../answer/run.js";
-import { say } from "../texts.js";
+import { furtherTexts, say } from "../texts.js";
 import { adviceOf, facts, measuredPair, settingWords, sheetOf } from "./facts.js";
 import { cautionOrigin, hazardOrigin, strengthsUsed, valueOrigin, valuesUsed } from "./listed.js";
 import { cited } from "./sources.js";
+
+await furtherTexts();
 
 /** @typedef {import("../state.js").State} State */
 /** @typedef {"read" | "memory" | "own" | "practice" | "measured" | "entered" | "assumed"} Basis */
@@ -27,9 +29,9 @@ import { cited } from "./sources.js";
 /** @typedef {{title: string, texts: string[], formula?: string, sources: (string | Node)[], sure: string, further?: string}} Told */
 
 /** @type {Cited} */
-const LAW = { source: "Snyder1968", basis: "memory", gives: "page.gives-law" };
+const LAW = { source: "Snyder1968", basis: "memory", gives: "later.gives-law" };
 /** @type {Cited} */
-const FIT = { basis: "own", gives: "page.gives-fit" };
+const FIT = { basis: "own", gives: "later.gives-fit" };
 /** @type {Cited} */
 const ARITHMETIC = { basis: "own" };
 /** @type {Cited} */
@@ -45,146 +47,154 @@ const MODEL = { formula: "page.equation", sources: [LAW, FIT], more: "pair", fur
 
 /** @type {Record<string, Described>} */
 export const ORIGINS = {
-  ratio: { ...MODEL, title: "page.origin-ratio", texts: ["page.origin-ratio-what"], sure: "page.origin-ratio-sure" },
+  ratio: { ...MODEL, title: "later.origin-ratio", texts: ["later.origin-ratio-what"], sure: "later.origin-ratio-sure" },
   pour: {
-    title: "page.origin-pour",
-    texts: ["page.origin-pour-what"],
-    formula: "page.origin-pour-formula",
-    sources: [ARITHMETIC, { ...PRACTICE, gives: "page.gives-division" }],
-    sure: "page.origin-pour-sure",
+    title: "later.origin-pour",
+    texts: ["later.origin-pour-what"],
+    formula: "later.origin-pour-formula",
+    sources: [ARITHMETIC, { ...PRACTICE, gives: "later.gives-division" }],
+    sure: "later.origin-pour-sure",
   },
   chance: {
     ...MODEL,
-    title: "page.origin-chance",
+    title: "later.origin-chance",
     texts: ["page.chance-meaning"],
-    apart: "page.origin-chance-apart",
-    sources: [LAW, FIT, { basis: "assumed", gives: "page.gives-setting" }],
-    sure: "page.origin-chance-sure",
+    apart: "later.origin-chance-apart",
+    sources: [LAW, FIT, { basis: "assumed", gives: "later.gives-setting" }],
+    sure: "later.origin-chance-sure",
   },
-  share: { ...MODEL, title: "page.origin-share", texts: ["page.origin-share-what"], sure: "page.origin-chance-sure" },
-  alternative: { ...MODEL, title: "page.origin-alternative", texts: ["page.origin-alternative-what"], sure: "page.origin-alternative-sure" },
-  rf: { ...MODEL, title: "page.origin-rf", texts: ["page.origin-rf-what"], sure: "page.origin-rf-sure" },
-  gap: { ...MODEL, title: "page.origin-gap", texts: ["page.origin-gap-what"], formula: "page.origin-gap-formula", sure: "page.origin-rf-sure" },
-  factor: { ...MODEL, title: "page.origin-factor", texts: ["page.origin-factor-what"], formula: "page.origin-factor-formula", sure: "page.origin-fit-sure" },
+  share: { ...MODEL, title: "later.origin-share", texts: ["later.origin-share-what"], sure: "later.origin-chance-sure" },
+  alternative: { ...MODEL, title: "later.origin-alternative", texts: ["later.origin-alternative-what"], sure: "later.origin-alternative-sure" },
+  rf: { ...MODEL, title: "later.origin-rf", texts: ["later.origin-rf-what"], sure: "later.origin-rf-sure" },
+  gap: { ...MODEL, title: "later.origin-gap", texts: ["later.origin-gap-what"], formula: "later.origin-gap-formula", sure: "later.origin-rf-sure" },
+  factor: { ...MODEL, title: "later.origin-factor", texts: ["later.origin-factor-what"], formula: "later.origin-factor-formula", sure: "later.origin-fit-sure" },
   resolution: {
     ...MODEL,
-    title: "page.origin-resolution",
-    texts: ["page.origin-resolution-what"],
-    formula: "page.origin-resolution-formula",
-    sources: [{ source: "Geiss1987", basis: "memory", gives: "page.gives-form" }, LAW, FIT],
-    sure: "page.origin-resolution-sure",
+    title: "later.origin-resolution",
+    texts: ["later.origin-resolution-what"],
+    formula: "later.origin-resolution-formula",
+    sources: [{ source: "Geiss1987", basis: "memory", gives: "later.gives-form" }, LAW, FIT],
+    sure: "later.origin-resolution-sure",
   },
-  which: { ...MODEL, title: "page.origin-which", texts: ["page.origin-which-what"], judged: "page.origin-which-judged", sure: "page.origin-which-sure" },
-  fit: { ...MODEL, title: "page.origin-fit", texts: ["page.origin-fit-what"], sure: "page.origin-fit-sure" },
-  accuracy: { ...MODEL, title: "page.origin-accuracy", texts: ["page.origin-accuracy-what"], formula: undefined, sure: "page.origin-accuracy-sure" },
-  "rf-curve": { ...MODEL, title: "page.origin-rf-curve", texts: ["page.origin-rf-curve-what", "page.origin-curve-read"], sure: "page.origin-rf-sure" },
+  which: { ...MODEL, title: "later.origin-which", texts: ["later.origin-which-what"], judged: "later.origin-which-judged", sure: "later.origin-which-sure" },
+  fit: { ...MODEL, title: "later.origin-fit", texts: ["later.origin-fit-what"], sure: "later.origin-fit-sure" },
+  accuracy: { ...MODEL, title: "later.origin-accuracy", texts: ["later.origin-accuracy-what"], formula: undefined, sure: "later.origin-accuracy-sure" },
+  "rf-curve": { ...MODEL, title: "later.origin-rf-curve", texts: ["later.origin-rf-curve-what", "later.origin-curve-read"], sure: "later.origin-rf-sure" },
   "chance-curve": {
     ...MODEL,
-    title: "page.origin-chance-curve",
-    texts: ["page.origin-chance-curve-what", "page.origin-curve-read"],
-    apart: "page.origin-chance-apart",
-    sources: [LAW, FIT, { basis: "assumed", gives: "page.gives-setting" }],
-    sure: "page.origin-chance-sure",
+    title: "later.origin-chance-curve",
+    texts: ["later.origin-chance-curve-what", "later.origin-curve-read"],
+    apart: "later.origin-chance-apart",
+    sources: [LAW, FIT, { basis: "assumed", gives: "later.gives-setting" }],
+    sure: "later.origin-chance-sure",
   },
   "gap-curve": {
     ...MODEL,
-    title: "page.origin-gap-curve",
-    texts: ["page.origin-gap-what", "page.origin-curve-read"],
-    formula: "page.origin-gap-formula",
-    sure: "page.origin-rf-sure",
+    title: "later.origin-gap-curve",
+    texts: ["later.origin-gap-what", "later.origin-curve-read"],
+    formula: "later.origin-gap-formula",
+    sure: "later.origin-rf-sure",
   },
   "resolution-curve": {
     ...MODEL,
-    title: "page.origin-resolution-curve",
-    texts: ["page.origin-resolution-what", "page.origin-curve-read"],
-    formula: "page.origin-resolution-formula",
-    sources: [{ source: "Geiss1987", basis: "memory", gives: "page.gives-form" }, LAW, FIT],
-    sure: "page.origin-resolution-sure",
+    title: "later.origin-resolution-curve",
+    texts: ["later.origin-resolution-what", "later.origin-curve-read"],
+    formula: "later.origin-resolution-formula",
+    sources: [{ source: "Geiss1987", basis: "memory", gives: "later.gives-form" }, LAW, FIT],
+    sure: "later.origin-resolution-sure",
+  },
+  said: { ...MODEL, title: "later.origin-said", texts: ["later.origin-said-what"], sure: "later.origin-said-sure" },
+  "came-true": {
+    title: "later.origin-came-true",
+    texts: ["later.origin-came-true-what"],
+    formula: "later.origin-came-true-formula",
+    sources: [{ ...ENTERED }, ARITHMETIC],
+    sure: "later.origin-came-true-sure",
   },
   level: {
-    title: "page.origin-level",
-    texts: ["page.origin-level-what"],
-    formula: "page.origin-level-formula",
-    sources: [ARITHMETIC, { ...ENTERED, gives: "page.gives-jar" }, { ...PRACTICE, gives: "page.gives-room" }],
-    sure: "page.origin-level-sure",
+    title: "later.origin-level",
+    texts: ["later.origin-level-what"],
+    formula: "later.origin-level-formula",
+    sources: [ARITHMETIC, { ...ENTERED, gives: "later.gives-jar" }, { ...PRACTICE, gives: "later.gives-room" }],
+    sure: "later.origin-level-sure",
   },
   minutes: {
-    title: "page.origin-minutes",
-    texts: ["page.origin-minutes-what"],
-    formula: "page.origin-minutes-formula",
+    title: "later.origin-minutes",
+    texts: ["later.origin-minutes-what"],
+    formula: "later.origin-minutes-formula",
     sources: [
-      { source: "PlanarFlow", table: 1, basis: "read", gives: "page.gives-front" },
-      { basis: "own", gives: "page.gives-front-spread" },
+      { source: "PlanarFlow", table: 1, basis: "read", gives: "later.gives-front" },
+      { basis: "own", gives: "later.gives-front-spread" },
     ],
     more: "front",
-    sure: "page.origin-minutes-sure",
+    sure: "later.origin-minutes-sure",
   },
-  stop: { title: "page.origin-stop", texts: ["page.origin-stop-what"], sources: [ENTERED, PRACTICE], sure: "page.origin-length-sure" },
-  start: { title: "page.origin-start", texts: ["page.origin-start-what"], sources: [ENTERED, PRACTICE], sure: "page.origin-length-sure" },
-  run: { title: "page.origin-run", texts: ["page.origin-run-what"], sources: [ARITHMETIC], sure: "page.origin-length-sure" },
-  plate: { title: "page.origin-plate", texts: ["page.origin-plate-what"], sources: [ENTERED, PRACTICE], sure: "page.origin-entered-sure" },
-  amount: { title: "page.origin-amount", texts: ["page.origin-amount-what"], sources: [ENTERED, PRACTICE], sure: "page.origin-entered-sure" },
-  jar: { title: "page.origin-jar", texts: ["page.origin-jar-what"], sources: [ENTERED, PRACTICE], sure: "page.origin-entered-sure" },
-  saturation: { title: "page.origin-saturation", texts: ["page.origin-saturation-what"], sources: [PRACTICE], sure: "page.origin-practice-sure" },
+  stop: { title: "later.origin-stop", texts: ["later.origin-stop-what"], sources: [ENTERED, PRACTICE], sure: "later.origin-length-sure" },
+  start: { title: "later.origin-start", texts: ["later.origin-start-what"], sources: [ENTERED, PRACTICE], sure: "later.origin-length-sure" },
+  run: { title: "later.origin-run", texts: ["later.origin-run-what"], sources: [ARITHMETIC], sure: "later.origin-length-sure" },
+  plate: { title: "later.origin-plate", texts: ["later.origin-plate-what"], sources: [ENTERED, PRACTICE], sure: "later.origin-entered-sure" },
+  amount: { title: "later.origin-amount", texts: ["later.origin-amount-what"], sources: [ENTERED, PRACTICE], sure: "later.origin-entered-sure" },
+  jar: { title: "later.origin-jar", texts: ["later.origin-jar-what"], sources: [ENTERED, PRACTICE], sure: "later.origin-entered-sure" },
+  saturation: { title: "later.origin-saturation", texts: ["later.origin-saturation-what"], sources: [PRACTICE], sure: "later.origin-practice-sure" },
   window: {
-    title: "page.origin-window",
-    texts: ["page.origin-window-what"],
-    formula: "page.origin-window-formula",
+    title: "later.origin-window",
+    texts: ["later.origin-window-what"],
+    formula: "later.origin-window-formula",
     sources: [
-      { source: "Mondello2002", page: 176, basis: "read", gives: "page.gives-window" },
-      { ...PRACTICE, gives: "page.gives-column" },
-      { ...ENTERED, gives: "page.gives-own-window" },
+      { source: "Mondello2002", page: 176, basis: "read", gives: "later.gives-window" },
+      { ...PRACTICE, gives: "later.gives-column" },
+      { ...ENTERED, gives: "later.gives-own-window" },
     ],
-    sure: "page.origin-window-sure",
+    sure: "later.origin-window-sure",
   },
   reading: {
-    title: "page.origin-reading",
-    texts: ["page.origin-reading-what"],
-    formula: "page.origin-reading-formula",
-    sources: [{ source: "IupacRf", page: 845, basis: "read", gives: "page.gives-definition" }, ENTERED],
-    sure: "page.origin-reading-sure",
+    title: "later.origin-reading",
+    texts: ["later.origin-reading-what"],
+    formula: "later.origin-reading-formula",
+    sources: [{ source: "IupacRf", page: 845, basis: "read", gives: "later.gives-definition" }, ENTERED],
+    sure: "later.origin-reading-sure",
   },
-  group: { ...MODEL, title: "page.origin-group", texts: ["page.origin-group-what"], sure: "page.origin-group-sure" },
-  "molar-mass": { title: "page.origin-molar-mass", texts: ["page.origin-molar-mass-what"], sources: [ARITHMETIC], sure: "page.origin-molar-mass-sure" },
-  "scout-ratio": { ...MODEL, title: "page.origin-scout-ratio", texts: ["page.origin-scout-ratio-what"], sure: "page.origin-scout-sure" },
+  group: { ...MODEL, title: "later.origin-group", texts: ["later.origin-group-what"], sure: "later.origin-group-sure" },
+  "molar-mass": { title: "later.origin-molar-mass", texts: ["later.origin-molar-mass-what"], sources: [ARITHMETIC], sure: "later.origin-molar-mass-sure" },
+  "scout-ratio": { ...MODEL, title: "later.origin-scout-ratio", texts: ["later.origin-scout-ratio-what"], sure: "later.origin-scout-sure" },
   "scout-chance": {
     ...MODEL,
-    title: "page.origin-scout-chance",
-    texts: ["page.origin-scout-chance-what"],
-    sources: [LAW, FIT, { basis: "assumed", gives: "page.gives-setting" }],
-    sure: "page.origin-scout-sure",
+    title: "later.origin-scout-chance",
+    texts: ["later.origin-scout-chance-what"],
+    sources: [LAW, FIT, { basis: "assumed", gives: "later.gives-setting" }],
+    sure: "later.origin-scout-sure",
   },
-  model: { ...MODEL, formula: undefined, sources: [], title: "page.origin-model", texts: [], sure: "page.origin-model-sure-measured" },
-  "swap-middle": { ...MODEL, title: "page.origin-swap-middle", texts: ["page.origin-swap-middle-what"], sure: "page.origin-swap-chance-sure" },
-  "swap-equal": { ...MODEL, title: "page.origin-swap-equal", texts: ["page.origin-swap-equal-what"], sure: "page.origin-swap-equal-sure" },
+  model: { ...MODEL, formula: undefined, sources: [], title: "later.origin-model", texts: [], sure: "page.origin-model-sure-measured" },
+  "swap-middle": { ...MODEL, title: "later.origin-swap-middle", texts: ["later.origin-swap-middle-what"], sure: "later.origin-swap-chance-sure" },
+  "swap-equal": { ...MODEL, title: "later.origin-swap-equal", texts: ["later.origin-swap-equal-what"], sure: "later.origin-swap-equal-sure" },
   "swap-chance": {
     ...MODEL,
-    title: "page.origin-swap-chance",
-    texts: ["page.origin-swap-chance-what"],
-    sources: [LAW, FIT, { basis: "assumed", gives: "page.gives-setting" }],
-    sure: "page.origin-swap-chance-sure",
+    title: "later.origin-swap-chance",
+    texts: ["later.origin-swap-chance-what"],
+    sources: [LAW, FIT, { basis: "assumed", gives: "later.gives-setting" }],
+    sure: "later.origin-swap-chance-sure",
   },
   "swap-apart": {
     ...MODEL,
-    title: "page.origin-swap-apart",
-    texts: ["page.origin-swap-apart-what"],
-    sources: [LAW, FIT, { basis: "assumed", gives: "page.gives-setting" }],
-    sure: "page.origin-swap-chance-sure",
+    title: "later.origin-swap-apart",
+    texts: ["later.origin-swap-apart-what"],
+    sources: [LAW, FIT, { basis: "assumed", gives: "later.gives-setting" }],
+    sure: "later.origin-swap-chance-sure",
   },
   "swap-goal": {
     ...MODEL,
-    title: "page.origin-swap-goal",
-    texts: ["page.origin-swap-goal-what"],
-    sources: [LAW, FIT, { basis: "assumed", gives: "page.gives-setting" }],
-    sure: "page.origin-swap-chance-sure",
+    title: "later.origin-swap-goal",
+    texts: ["later.origin-swap-goal-what"],
+    sources: [LAW, FIT, { basis: "assumed", gives: "later.gives-setting" }],
+    sure: "later.origin-swap-chance-sure",
   },
-  "swap-spot": { ...MODEL, title: "page.origin-swap-spot", texts: ["page.origin-swap-spot-what"], sure: "page.origin-swap-chance-sure" },
+  "swap-spot": { ...MODEL, title: "later.origin-swap-spot", texts: ["later.origin-swap-spot-what"], sure: "later.origin-swap-chance-sure" },
   setting: {
-    title: "page.origin-setting",
+    title: "later.origin-setting",
     texts: [],
     more: "setting",
-    sources: [{ basis: "assumed", gives: "page.gives-setting" }],
-    sure: "page.origin-setting-sure",
+    sources: [{ basis: "assumed", gives: "later.gives-setting" }],
+    sure: "later.origin-setting-sure",
     further: "from-where",
   },
 };
@@ -208,9 +218,9 @@ export function originOf(state, asked) {
   /** @type {Record<string, string | number>} */
   const known = { name: "", effect: NONE, energy: NONE, lowShare: NONE, highShare: NONE, ...facts(state), spot: which.spot ?? "", model: pair ? say(`page.model-${pair.basis}`) : NONE, ...which };
   const told = [
-    ...(about === "swap-equal" && which.aim ? ["page.origin-swap-aim-what"] : origin.texts),
+    ...(about === "swap-equal" && which.aim ? ["later.origin-swap-aim-what"] : origin.texts),
     ...(origin.apart && sheetOf(state).apart.length ? [origin.apart] : []),
-    ...(which.energy ? [which.basis === "own" ? "page.origin-group-analogy" : "page.origin-group-energy"] : []),
+    ...(which.energy ? [which.basis === "own" ? "later.origin-group-analogy" : "later.origin-group-energy"] : []),
     ...(origin.judged && known.right !== NONE ? [origin.judged] : []),
     ...(pair && (unmeasured || about === "model") ? [`page.origin-model-${pair.basis}`] : []),
   ];
@@ -246,6 +256,6 @@ function restsOn(state, pair) {
 /** Of a pair that was not judged by itself nothing is said in figures. @param {string} about @param {Described} origin @param {Record<string, string | number>} known @param {"measured" | "theory" | "own"} stands theory alone, or one's own plates besides */
 function sureOf(about, origin, known, stands) {
   if (stands !== "measured" && about !== "swap-equal" && origin.more === "pair") return `page.origin-model-sure-${stands}`;
-  const unjudged = origin.sure === "page.origin-rf-sure" && known.error === NONE;
-  return unjudged ? "page.origin-unjudged-sure" : origin.sure;
+  const unjudged = origin.sure === "later.origin-rf-sure" && known.error === NONE;
+  return unjudged ? "later.origin-unjudged-sure" : origin.sure;
 }

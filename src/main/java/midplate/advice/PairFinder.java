@@ -8,9 +8,6 @@ import midplate.chemistry.Sorbent;
 /** Finds the model of a pair that was not measured. */
 @FunctionalInterface
 public interface PairFinder {
-    /** Finds none. */
-    PairFinder NONE = (sorbent, weak, strong) -> Optional.empty();
-
     /** The pair; empty where not even theory knows it. */
     Optional<PlatePair> find(Sorbent sorbent, Solvent weak, Solvent strong);
 }

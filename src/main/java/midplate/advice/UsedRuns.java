@@ -48,6 +48,7 @@ record UsedRuns(List<PlateRun> own, List<PlateRun> others, List<Message> notes) 
             Eluent eluent = run.eluent();
             pairs.check("runs[" + i + "].", eluent.sorbent(), eluent.weak(), eluent.strong());
             int number = i + 1;
+            OptionalDouble percent = percentIn(asked, eluent, pairs);
             if (eluent.sorbent() != question.sorbent()) {
                 notes.add(Message.of(
                         "advice.run-other-sorbent",
@@ -57,14 +58,9 @@ record UsedRuns(List<PlateRun> own, List<PlateRun> others, List<Message> notes) 
                         eluent.sorbent().said()));
             } else if (!sameAdditive(eluent.additive(), question.additive())) {
                 notes.add(Message.of("advice.run-other-additive", "run", number));
-            } else if (percentIn(asked, eluent, pairs).isPresent()) {
+            } else if (percent.isPresent()) {
                 own.add(new PlateRun(
-                        asked.id(),
-                        percentIn(asked, eluent, pairs).getAsDouble(),
-                        run.readings(),
-                        i,
-                        run.unlabelled(),
-                        run.notSeen()));
+                        asked.id(), percent.getAsDouble(), run.readings(), i, run.unlabelled(), run.notSeen()));
                 notes.addAll(pairs.standInNotes(
                         eluent.weak(), eluent.strong(), question.wishes().shelf()));
             } else {

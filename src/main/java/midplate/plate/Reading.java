@@ -37,6 +37,22 @@ public record Reading(double rf, Limit limit, OptionalDouble standardError) {
         }
     }
 
+    /** A spot on the start line is told from one that moved above this Rf [1]; common practice, no source. */
+    public static final double AT_START_RF = 0.03;
+    /** And one at the front below this Rf [1]; common practice, no source. */
+    public static final double AT_FRONT_RF = 0.97;
+
+    /**
+     * An Rf that a person typed. Exactly 0 or 1, where somebody saw the spot on a line ({@code bench}, {@code class}), is a bound: at most
+     * {@value #AT_START_RF}, at least {@value #AT_FRONT_RF}. In {@code automated} it stays the number that it is.
+     */
+    public static Reading asTyped(double rf, Setting setting) {
+        if (setting == Setting.AUTOMATED) {
+            return of(rf);
+        }
+        return rf == 0 ? atStart(AT_START_RF) : rf == 1 ? atFront(AT_FRONT_RF) : of(rf);
+    }
+
     /** An Rf that was given as such, its ruler error unknown. */
     public static Reading of(double rf) {
         return new Reading(rf, Limit.NONE, OptionalDouble.empty());

@@ -17,6 +17,11 @@ final class Body {
     private Body() {}
 
     static byte[] of(Context ctx) {
+        return of(ctx, Message.of("todo.fewer-plates"));
+    }
+
+    /** The same, with what to do where it is too large. */
+    static byte[] of(Context ctx, Message todo) {
         try {
             InputStream in = ctx.req().getInputStream();
             byte[] bytes = in.readNBytes(Exchange.MOST_BYTES + 1);
@@ -34,7 +39,27 @@ final class Body {
                         Message.of("fault.too-large", "most", Exchange.MOST_BYTES),
                         "more than " + Exchange.MOST_BYTES + " bytes",
                         Message.of("allowed.bytes", "interval", Allowed.closed(0, Exchange.MOST_BYTES)),
-                        Message.of("todo.fewer-plates")));
+                        todo));
+    }
+
+    /** Refuses a body where none is wanted. */
+    static void none(Context ctx) {
+        try {
+            if (ctx.req().getInputStream().read() < 0) {
+                return;
+            }
+            drop(ctx.req().getInputStream());
+        } catch (IOException e) {
+            throw new UncheckedIOException("The body could not be read", e);
+        }
+        throw new Turned(
+                400,
+                new Refusal(
+                        "request",
+                        Message.of("fault.body-not-wanted"),
+                        "a body",
+                        Message.of("allowed.no-body"),
+                        Message.of("todo.leave-body-out")));
     }
 
     private static void drop(InputStream in) throws IOException {

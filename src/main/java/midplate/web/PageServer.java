@@ -4,6 +4,7 @@ import io.javalin.Javalin;
 import io.javalin.config.JavalinConfig;
 import io.javalin.http.staticfiles.Location;
 import java.nio.file.Path;
+import midplate.notebook.StudyFolder;
 import midplate.wire.Exchange;
 import org.jspecify.annotations.Nullable;
 
@@ -15,24 +16,27 @@ public final class PageServer {
     private static final String LOOPBACK = "127.0.0.1";
 
     private final Javalin server;
+    private final StudyFolder folder;
 
-    private PageServer(Javalin server) {
+    private PageServer(Javalin server, StudyFolder folder) {
         this.server = server;
+        this.folder = folder;
     }
 
     /** A server, not yet started, of the page packed with the program; port 0 takes any that is free. */
-    public static PageServer of(Exchange exchange, int port) {
-        return new PageServer(Javalin.create(config -> configure(config, exchange, port, null)));
+    public static PageServer of(Exchange exchange, StudyFolder folder, int port) {
+        return new PageServer(Javalin.create(config -> configure(config, exchange, folder, port, null)), folder);
     }
 
     /** A server, not yet started, of a page in a folder. */
-    public static PageServer of(Exchange exchange, int port, Path web) {
-        return new PageServer(Javalin.create(config -> configure(config, exchange, port, web)));
+    public static PageServer of(Exchange exchange, StudyFolder folder, int port, Path web) {
+        return new PageServer(Javalin.create(config -> configure(config, exchange, folder, port, web)), folder);
     }
 
-    /** Starts it. */
+    /** Starts it, and says in the folder where it answers. */
     public PageServer start() {
         server.start();
+        folder.servedAt(address());
         return this;
     }
 
@@ -41,12 +45,13 @@ public final class PageServer {
         return "http://" + LOOPBACK + ":" + server.port() + "/";
     }
 
-    /** Ends it. */
+    /** Ends it; the folder stays open. */
     public void stop() {
         server.stop();
     }
 
-    private static void configure(JavalinConfig config, Exchange exchange, int port, @Nullable Path web) {
+    private static void configure(
+            JavalinConfig config, Exchange exchange, StudyFolder folder, int port, @Nullable Path web) {
         Tongue tongue = new Tongue(exchange);
         config.startup.showJavalinBanner = false;
         config.startup.showOldJavalinVersionWarning = false;
@@ -60,7 +65,7 @@ public final class PageServer {
             files.location = web == null ? Location.CLASSPATH : Location.EXTERNAL;
         });
         config.routes.before(Guard::check);
-        new Routes(tongue).add(config.routes);
+        new Routes(tongue, folder).add(config.routes);
         new Failures(tongue).add(config.routes);
     }
 }

@@ -7,9 +7,12 @@ import io.javalin.http.HandlerType;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Function;
+import midplate.notebook.StudyFolder;
 import midplate.plate.Setting;
 import midplate.wire.Exchange;
 import midplate.words.Language;
+import midplate.words.Texts;
+import org.jspecify.annotations.Nullable;
 
 /** What can be asked, and who answers it. */
 final class Routes {
@@ -23,6 +26,9 @@ final class Routes {
             Map.entry("/api/accuracy", READ),
             Map.entry("/api/texts", READ),
             Map.entry("/api/groups", READ),
+            Map.entry("/api/studies", READ),
+            Map.entry(RunRoutes.OUTCOMES, READ),
+            Map.entry(RunRoutes.IMPORT, WRITE),
             Map.entry("/api/advice", WRITE),
             Map.entry("/api/structure", WRITE),
             Map.entry("/api/scouting", WRITE),
@@ -32,20 +38,26 @@ final class Routes {
 
     private final Tongue tongue;
     private final Exchange exchange;
+    private final StudyRoutes studies;
+    private final RunRoutes runs;
 
-    Routes(Tongue tongue) {
+    Routes(Tongue tongue, StudyFolder folder) {
         this.tongue = tongue;
+        this.studies = new StudyRoutes(tongue, folder);
+        this.runs = new RunRoutes(tongue, folder);
         this.exchange = tongue.in(Language.ENGLISH);
     }
 
     /** Whether a path looks like a route and is none. */
     static boolean isUnknown(String path) {
-        return path.startsWith("/api/") && !METHODS.containsKey(path);
+        return path.startsWith("/api/")
+                && !METHODS.containsKey(path)
+                && StudyRoutes.methods(path).isEmpty();
     }
 
     /** How a path may be asked; a path that is no route can only be read. */
     static Set<HandlerType> methods(String path) {
-        return METHODS.getOrDefault(path, READ);
+        return StudyRoutes.methods(path).orElse(METHODS.getOrDefault(path, READ));
     }
 
     void add(RoutesConfig routes) {
@@ -54,7 +66,7 @@ final class Routes {
         routes.get("/api/accuracy", reply(ctx -> exchange.accuracy()));
         routes.get("/api/version", reply(ctx -> exchange.version()));
         routes.get("/api/groups", reply(ctx -> tongue.of(ctx).groups()));
-        routes.get("/api/texts", reply(ctx -> tongue.of(ctx).texts().jsonOfPage()));
+        routes.get("/api/texts", reply(ctx -> texts(tongue.of(ctx).texts(), ctx.queryParam("of"))));
         routes.get(
                 "/d3.min.js",
                 ctx -> ctx.contentType("text/javascript; charset=utf-8").result(ChartLibrary.script()));
@@ -64,6 +76,13 @@ final class Routes {
         routes.post("/api/structure", reply(ctx -> tongue.of(ctx).structure(Body.of(ctx))));
         routes.post("/api/reading", reply(ctx -> tongue.of(ctx).reading(Body.of(ctx))));
         routes.post("/api/equal-strength", reply(ctx -> tongue.of(ctx).equalStrength(Body.of(ctx))));
+        studies.add(routes);
+        runs.add(routes);
+    }
+
+    /** Those of a first visit; those of what is fetched later where they are asked for. */
+    private static String texts(Texts texts, @Nullable String of) {
+        return "later".equals(of) ? texts.jsonForLater() : texts.jsonOfPage();
     }
 
     private static Handler reply(Function<Context, String> answer) {

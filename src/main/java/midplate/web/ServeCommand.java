@@ -7,9 +7,16 @@ import java.io.PrintWriter;
 import java.net.URI;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Clock;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CountDownLatch;
+import midplate.notebook.FolderFault;
+import midplate.notebook.StudyFolder;
 import midplate.wire.Exchange;
+import midplate.wire.StudyFiles;
+import midplate.words.Message;
+import midplate.words.Texts;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -48,12 +55,35 @@ public final class ServeCommand implements Callable<Integer> {
             description = "Take the strength curves from this folder instead of those packed with the program.")
     private @Nullable Path calibration;
 
+    @Option(
+            names = "--data",
+            paramLabel = "FOLDER",
+            description = "Keep the studies in this folder, which is made where there is none; if not said, where"
+                    + " this system keeps such things.")
+    private @Nullable Path data;
+
     @Override
     public Integer call() throws InterruptedException {
         check();
+        Optional<Path> place = Optional.ofNullable(data).or(UsualFolder::here);
+        if (place.isEmpty()) {
+            tell(Message.of("terminal.no-home"));
+            return 1;
+        }
+        try (StudyFolder folder = StudyFolder.open(place.get(), StudyFiles.builtIn(), Clock.systemUTC())) {
+            return serve(folder);
+        } catch (FolderFault fault) {
+            tell(fault.refusal().reason());
+            tell(fault.refusal().todo());
+            return 1;
+        }
+    }
+
+    private int serve(StudyFolder folder) throws InterruptedException {
         PrintWriter out = spec.commandLine().getOut();
         Exchange exchange = Exchange.of(calibration);
-        PageServer server = web == null ? PageServer.of(exchange, port) : PageServer.of(exchange, port, web);
+        PageServer server =
+                web == null ? PageServer.of(exchange, folder, port) : PageServer.of(exchange, folder, port, web);
         try {
             server.start();
         } catch (JavalinBindException e) {
@@ -66,13 +96,23 @@ public final class ServeCommand implements Callable<Integer> {
             return 1;
         }
         out.println(server.address());
+        out.println(Texts.english()
+                .render(Message.of(
+                        "terminal.studies-kept-in", "folder", folder.path().toString())));
         out.flush();
         if (!noBrowser) {
             open(server.address());
         }
-        Runtime.getRuntime().addShutdownHook(new Thread(server::stop));
+        Runtime.getRuntime().addShutdownHook(new Thread(() -> {
+            server.stop();
+            folder.close(); // once what is being saved is saved
+        }));
         new CountDownLatch(1).await();
         return 0;
+    }
+
+    private void tell(Message message) {
+        spec.commandLine().getErr().println(Texts.english().render(message));
     }
 
     private void check() {

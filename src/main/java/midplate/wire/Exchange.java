@@ -198,7 +198,7 @@ public final class Exchange {
 
     private Answered answered(Json request, Setting ifUnsaid, FaultList faults) {
         Asked asked = new QuestionReader(catalogue, compounds, ifUnsaid, faults).read(request);
-        try {
+        return told(faults, () -> {
             Consultation consultation = adviser.apply(asked.question());
             Advice advice = consultation.advice();
             List<Forecast> forecasts = consultation.at(asked.predictAt());
@@ -211,6 +211,13 @@ public final class Exchange {
             String json = new AnswerWriter(texts)
                     .write(asked, advice, notes, forecasts, curves, consultation.whichIsWhich(), structures);
             return new Answered(asked.question(), advice, notes, json);
+        });
+    }
+
+    /** An answer; what a room below refuses becomes a fault of the input. */
+    private static <T> T told(FaultList faults, Supplier<T> answer) {
+        try {
+            return answer.get();
         } catch (Refusal refusal) {
             faults.add(refusal.field(), refusal);
             throw new BadInput(BadInput.Kind.FIELDS, faults.faults());
@@ -233,13 +240,10 @@ public final class Exchange {
     private ScoutingAnswer scouting(Json request, Setting ifUnsaid, FaultList faults) {
         ScoutingQuestion question = ScoutingQuestion.read(request, catalogue, compounds, ifUnsaid, faults);
         Asked asked = question.asked();
-        try {
+        return told(faults, () -> {
             ScoutingPlan plan = adviser.apply(asked.question()).scout(question.jars());
             return new ScoutingAnswer(asked.question(), plan, new ScoutingWriter(texts).write(asked, plan));
-        } catch (Refusal refusal) {
-            faults.add(refusal.field(), refusal);
-            throw new BadInput(BadInput.Kind.FIELDS, faults.faults());
-        }
+        });
     }
 
     /** Which other eluents may take the place of a mixture, in UTF-8; the setting is taken where the request names none. */
@@ -258,13 +262,10 @@ public final class Exchange {
     private OthersAnswer otherEluents(Json request, Setting ifUnsaid, FaultList faults) {
         OthersQuestion question = OthersQuestion.read(request, catalogue, compounds, ifUnsaid, faults);
         Asked asked = question.asked();
-        try {
+        return told(faults, () -> {
             Replacements found = adviser.apply(asked.question()).others(question.wish());
             return new OthersAnswer(asked.question(), found, new OthersWriter(texts).write(asked, found));
-        } catch (Refusal refusal) {
-            faults.add(refusal.field(), refusal);
-            throw new BadInput(BadInput.Kind.FIELDS, faults.faults());
-        }
+        });
     }
 
     /** What a compound is made of, and what that does in a pair. */
@@ -320,13 +321,13 @@ public final class Exchange {
         ObjectNode body = JsonWriting.object();
         ObjectNode readings = body.putObject("readings");
         for (Map.Entry<String, Reading> entry : plate.readings().entrySet()) {
-            write(entry.getValue(), readings.putObject(entry.getKey()));
+            ReadingWriter.write(entry.getValue(), readings.putObject(entry.getKey()));
         }
         if (!plate.unlabelled().isEmpty()) {
             ArrayNode unlabelled = body.putArray("unlabelled");
             for (UnlabelledLane lane : plate.unlabelled()) {
                 for (UnlabelledSpot spot : lane.spots()) {
-                    write(
+                    ReadingWriter.write(
                             spot.reading(),
                             unlabelled.addObject().put("lane", lane.lane()).put("index", spot.index()));
                 }
@@ -334,20 +335,6 @@ public final class Exchange {
         }
         body.set("warnings", JsonWriting.messages(plate.warnings(), texts));
         return JsonWriting.text(body);
-    }
-
-    private static void write(Reading reading, ObjectNode node) {
-        node.set("rf", JsonWriting.number(reading.rf(), 4));
-        node.put("limit", limit(reading));
-        reading.standardError().ifPresent(error -> node.set("standardError", JsonWriting.number(error, 4)));
-    }
-
-    private static String limit(Reading reading) {
-        return switch (reading.limit()) {
-            case NONE -> "none";
-            case AT_START -> "at-start";
-            case AT_FRONT -> "at-front";
-        };
     }
 
     /** The strength of a mixture, and the equally strong mixture of another pair. */
@@ -389,6 +376,11 @@ public final class Exchange {
     /** How accurate the advice was on compounds that the fit had not seen. */
     public String accuracy() {
         return MeasuredAccuracy.json();
+    }
+
+    /** Studies as they are asked for and answered. */
+    public StudyAnswers studies() {
+        return new StudyAnswers(catalogue, compounds.groups(), texts);
     }
 
     /** Name and version of this program. */

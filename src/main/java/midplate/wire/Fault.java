@@ -10,4 +10,10 @@ package midplate.wire;
  * @param todo what to do next, one sentence
  * @param message what is wrong, one sentence
  */
-public record Fault(String field, String code, String came, String allowed, String todo, String message) {}
+public record Fault(String field, String code, String came, String allowed, String todo, String message) {
+    /** The same fault of something that stands inside a field. */
+    Fault in(String outer) {
+        String place = field.equals("request") || field.isEmpty() ? outer : outer + "." + field;
+        return new Fault(place, code, came, allowed, todo, message);
+    }
+}

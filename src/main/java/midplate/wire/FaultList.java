@@ -2,10 +2,12 @@ package midplate.wire;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import midplate.words.Allowed;
 import midplate.words.Message;
 import midplate.words.Refusal;
 import midplate.words.Texts;
+import org.jspecify.annotations.Nullable;
 
 /** Gathers the faults of one input, in the order they are found; the first {@value #MOST} are told one by one. */
 final class FaultList {
@@ -15,6 +17,7 @@ final class FaultList {
     private final Texts texts;
     private final List<Fault> faults = new ArrayList<>();
     private int found;
+    private @Nullable Message first;
 
     FaultList(Texts texts) {
         this.texts = texts;
@@ -23,9 +26,20 @@ final class FaultList {
     /** A fault of a field. */
     void add(String field, Message reason, String came, Message allowed, Message todo) {
         found++;
+        if (first == null) {
+            first = field.equals("request") ? reason : Message.of("fault.at.place", "place", field, "why", reason);
+        }
         if (found <= MOST) {
             faults.add(new Fault(
                     field, reason.code(), came, texts.render(allowed), texts.render(todo), texts.render(reason)));
+        }
+    }
+
+    /** A fault that was put into words already. */
+    void add(Fault fault) {
+        found++;
+        if (found <= MOST) {
+            faults.add(fault);
         }
     }
 
@@ -47,6 +61,11 @@ final class FaultList {
     /** Whether nothing was found so far. */
     boolean isEmpty() {
         return found == 0;
+    }
+
+    /** What is wrong first of all, with its place. */
+    Message first() {
+        return Objects.requireNonNull(first, "asked where nothing was found");
     }
 
     /** How many were found so far. */

@@ -50,12 +50,21 @@ final class JsonText {
      * @throws BadInput when they are too many or no UTF-8
      */
     static String decoded(byte[] bytes, FaultList faults) {
-        if (bytes.length > Exchange.MOST_BYTES) {
+        return decoded(bytes, faults, Exchange.MOST_BYTES);
+    }
+
+    /**
+     * At most so many UTF-8 bytes as text.
+     *
+     * @throws BadInput when they are too many or no UTF-8
+     */
+    static String decoded(byte[] bytes, FaultList faults, int most) {
+        if (bytes.length > most) {
             faults.add(
                     "request",
-                    Message.of("fault.too-large", "most", Exchange.MOST_BYTES),
+                    Message.of("fault.too-large", "most", most),
                     Message.of("came.bytes", "count", bytes.length),
-                    Message.of("allowed.bytes", "interval", Allowed.closed(0, Exchange.MOST_BYTES)),
+                    Message.of("allowed.bytes", "interval", Allowed.closed(0, most)),
                     Message.of("todo.fewer-plates"));
             throw new BadInput(BadInput.Kind.TOO_LARGE, faults.faults());
         }

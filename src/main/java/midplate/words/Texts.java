@@ -9,7 +9,9 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.Predicate;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
 /**
  * The texts of one language: turns a {@link Message} into a sentence.
@@ -24,8 +26,30 @@ public final class Texts {
     private final String file;
     private final Map<String, Template> templates;
     private final String decimalMark;
-    /** A line of the file that no page shows; there are others after it, so no comma is left over. */
-    private static final Pattern TERMINAL_ONLY = Pattern.compile("(?m)^ *\"terminal\\.[^\\n]*\\n");
+    /** A line of the file with a text: the first word of its key, and all of it but the comma after it. */
+    private static final Pattern LINE = Pattern.compile("(?m)^ *(\"([a-z]+)\\.[^\\n]*\"),?$");
+
+    /** First word of what the page says only where somebody opens what is fetched later. */
+    private static final String LATER = "later";
+
+    /** First words of what no page says by itself: it is the terminal's, or comes from the server in whole sentences. */
+    private static final Set<String> NOT_OF_PAGE = Set.of(
+            "terminal",
+            "fault",
+            "todo",
+            "allowed",
+            "came",
+            "kind",
+            "group",
+            "catalogue",
+            "chemistry",
+            "other",
+            "scouting",
+            "structure",
+            "outcome",
+            "folder",
+            "import",
+            "study");
 
     private final String json;
 
@@ -98,9 +122,22 @@ public final class Texts {
         return decimalMark;
     }
 
-    /** All but what only the terminal says, as one flat JSON object: a page need not wait for that. */
+    /** What the page says on a first visit, as one flat JSON object. */
     public String jsonOfPage() {
-        return TERMINAL_ONLY.matcher(json).replaceAll("");
+        return json(word -> !word.equals(LATER) && !NOT_OF_PAGE.contains(word));
+    }
+
+    /** What the page says only once somebody opens what is fetched later: the keys that begin with {@code later.}. */
+    public String jsonForLater() {
+        return json(LATER::equals);
+    }
+
+    private String json(Predicate<String> wanted) {
+        return LINE.matcher(json)
+                .results()
+                .filter(line -> wanted.test(line.group(2)))
+                .map(line -> line.group(1))
+                .collect(Collectors.joining(",\n", "{\n", "\n}\n"));
     }
 
     /** All keys, sorted. */

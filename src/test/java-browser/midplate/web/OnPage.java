@@ -12,12 +12,16 @@ import com.microsoft.playwright.Playwright;
 import com.microsoft.playwright.options.AriaRole;
 import com.microsoft.playwright.options.ColorScheme;
 import java.nio.file.Path;
+import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
+import midplate.notebook.StudyFolder;
 import midplate.wire.Exchange;
+import midplate.wire.StudyFiles;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.io.TempDir;
 
 /** The page in a real browser with the real advice behind it; whatever the console complains of fails the test. */
 abstract class OnPage {
@@ -27,13 +31,19 @@ abstract class OnPage {
     static Browser browser;
     static PageServer server;
 
+    @TempDir
+    static Path place;
+
+    static StudyFolder folder;
+
     final List<String> complaints = new ArrayList<>();
     final List<String> outside = new ArrayList<>();
     BrowserContext context;
 
     @BeforeAll
     static void start() {
-        server = PageServer.of(Exchange.builtIn(), 0, Path.of("web")).start();
+        folder = StudyFolder.open(place, StudyFiles.builtIn(), Clock.systemUTC());
+        server = PageServer.of(Exchange.builtIn(), folder, 0, Path.of("web")).start();
         playwright = Playwright.create();
         browser = Chromium.launch(playwright);
     }
@@ -43,6 +53,7 @@ abstract class OnPage {
         browser.close();
         playwright.close();
         server.stop();
+        folder.close();
     }
 
     @AfterEach
@@ -73,9 +84,8 @@ abstract class OnPage {
     final Page another() {
         Page page = context.newPage();
         page.onConsoleMessage(message -> {
-            boolean onPurpose =
-                    message.text().contains("status of 422") || message.text().contains("ERR_");
-            if ((message.type().equals("error") || message.type().equals("warning")) && !onPurpose) {
+            boolean complains = message.type().equals("error") || message.type().equals("warning");
+            if (complains && !isOnPurpose(message.text())) {
                 complaints.add(message.text());
             }
         });
@@ -86,6 +96,11 @@ abstract class OnPage {
             }
         });
         return page;
+    }
+
+    /** Whether the browser complains of what the test did to the page: a refusal, a server that is gone. */
+    boolean isOnPurpose(String message) {
+        return message.contains("status of 422") || message.contains("ERR_");
     }
 
     static void ready(Page page) {

@@ -5,12 +5,17 @@ import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Playwright;
 import com.microsoft.playwright.options.BoundingBox;
+import java.io.IOException;
 import java.io.PrintStream;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import midplate.notebook.StudyFolder;
 import midplate.wire.Exchange;
+import midplate.wire.StudyFiles;
 
 /** Measures first paint, the wait for an answer, and the frames of the slider in a real browser; no test, its numbers are to compare. */
 public final class PageSpeed {
@@ -20,8 +25,11 @@ public final class PageSpeed {
     private PageSpeed() {}
 
     /** Prints the medians [ms]. */
-    public static void main(String[] args) {
-        PageServer server = PageServer.of(Exchange.builtIn(), 0, Path.of("web")).start();
+    public static void main(String[] args) throws IOException {
+        Path place = Files.createTempDirectory("midplate-speed");
+        StudyFolder folder = StudyFolder.open(place, StudyFiles.builtIn(), Clock.systemUTC());
+        PageServer server =
+                PageServer.of(Exchange.builtIn(), folder, 0, Path.of("web")).start();
         try (Playwright playwright = Playwright.create();
                 Browser browser = Chromium.launch(playwright)) {
             List<Double> paints = new ArrayList<>();
@@ -44,6 +52,7 @@ public final class PageSpeed {
             print(out, "work of a slider step, from the event to the frame's end", frames);
         } finally {
             server.stop();
+            folder.close();
         }
     }
 

@@ -103,7 +103,14 @@ class SheetIT extends OnPage {
             })
     void aDraftThatCannotBeReadIsPassedOver(String draft) {
         Page page = openEmpty();
-        page.evaluate("text => localStorage.setItem('midplate-sheet', text)", draft);
+        page.evaluate("""
+                text => {
+                    for (const key of Object.keys(localStorage)) {
+                        if (key.startsWith('midplate-study-')) localStorage.setItem(key, text);
+                    }
+                    localStorage.setItem('midplate-sheet', text);
+                }
+                """, draft);
         page.reload();
         ready(page);
         answered(page);
@@ -200,7 +207,8 @@ class SheetIT extends OnPage {
 
     @Test
     void aServerThatIsStoppedAndStartedAgainLosesNothing() {
-        PageServer first = PageServer.of(Exchange.builtIn(), 0, Path.of("web")).start();
+        PageServer first =
+                PageServer.of(Exchange.builtIn(), folder, 0, Path.of("web")).start();
         String address = first.address();
         int port = URI.create(address).getPort();
         Page page = open();
@@ -213,10 +221,10 @@ class SheetIT extends OnPage {
         answered(page);
         first.stop();
         page.fill("#spot-s1", "written while it was gone");
-        page.getByText("Midplate does not answer.").waitFor();
+        page.getByText("Is it still running in its terminal?").waitFor();
         assertEquals("written while it was gone", value(page, "spot-s1"));
         PageServer again =
-                PageServer.of(Exchange.builtIn(), port, Path.of("web")).start();
+                PageServer.of(Exchange.builtIn(), folder, port, Path.of("web")).start();
         answered(page);
         assertEquals("written while it was gone", value(page, "spot-s1"));
         assertTrue(
@@ -290,12 +298,12 @@ class SheetIT extends OnPage {
         Page page = openEmpty();
         page.evaluate("""
                 () => {
-                    const kept = JSON.parse(localStorage.getItem('midplate-sheet') ?? 'null');
-                    const sheet = kept.sheet;
+                    const key = Object.keys(localStorage).find(each => each.startsWith('midplate-study-'));
+                    const { sheet } = JSON.parse(localStorage.getItem(key));
                     for (let i = sheet.spots.length; i < 51; i++) {
                         sheet.spots.push({ id: `s${i + 1}`, name: `S${i + 1}` });
                     }
-                    localStorage.setItem('midplate-sheet', JSON.stringify({ sheet, before: [] }));
+                    localStorage.setItem(key, JSON.stringify({ sheet, before: [], version: 'x' }));
                 }
                 """);
         page.reload();

@@ -33,11 +33,11 @@ class ViewsIT extends OnPage {
                     + "window|shelf|layer|line|lines|undo|redo|clear|card|jar|pour|what|where|why|how|next)\\b",
             Pattern.CASE_INSENSITIVE);
 
-    private static void unfold(Page page) {
+    static void unfold(Page page) {
         page.evaluate("document.querySelectorAll('details').forEach(each => { each.open = true; })");
     }
 
-    private static void assertNothingSpills(Page page) {
+    static void assertNothingSpills(Page page) {
         Object spill = page.evaluate("document.documentElement.scrollWidth - document.documentElement.clientWidth");
         assertEquals(0, ((Number) spill).intValue(), "nothing spills over the side");
     }
@@ -99,7 +99,7 @@ class ViewsIT extends OnPage {
     }
 
     /** What is pressed inside a part of the page and is lower than a finger needs. */
-    private static Object tooSmall(Page page, String inside) {
+    static Object tooSmall(Page page, String inside) {
         return page.evaluate("""
                 ([least, inside]) => ['button', 'select', 'input:not([type=checkbox])', 'summary', 'a[href]']
                     .flatMap(each => [...document.querySelectorAll(inside + each)])
@@ -197,7 +197,7 @@ class ViewsIT extends OnPage {
 
     /** What is shown or read out, but for what is quoted in its own language, with an English word in it. */
     @SuppressWarnings("unchecked")
-    private static Set<String> english(Page page) {
+    static Set<String> english(Page page) {
         List<String> texts = (List<String>) page.evaluate("""
                 () => {
                     const texts = [];

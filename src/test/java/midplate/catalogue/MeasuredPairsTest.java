@@ -1,53 +1,22 @@
 package midplate.catalogue;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.List;
-import java.util.stream.Stream;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 @DisplayName("Curve files")
-class MeasuredPairsTest {
-    private static final Path GOOD = Path.of("solvent-data", "curves");
+class MeasuredPairsTest extends CopiedCurves {
     private static final String ACETATE = "silica-hexane-ethyl-acetate.json";
     private static final String COVARIANCE =
             "cc, cs, ct, ss, st, tt of a covariance; cc at least 0.0001, ss 0 or at least 0.0001, tt 0 or at least 0.0025";
-    private static final SolventCatalogue CATALOGUE = SolventCatalogue.builtIn();
-
-    @TempDir
-    Path folder;
-
-    @BeforeEach
-    void copyTheGoodFiles() throws IOException {
-        try (Stream<Path> files = Files.list(GOOD)) {
-            for (Path file : files.toList()) {
-                Files.copy(file, folder.resolve(file.getFileName()));
-            }
-        }
-    }
-
-    private void edit(String file, String pattern, String replacement) throws IOException {
-        String before = Files.readString(folder.resolve(file));
-        String after = before.replaceFirst(pattern, replacement);
-        assertTrue(!before.equals(after), "the test changed nothing in " + file);
-        Files.writeString(folder.resolve(file), after);
-    }
-
-    private String fault() {
-        return String.valueOf(assertThrows(BadSolventData.class, () -> MeasuredPairs.read(folder, CATALOGUE))
-                .getMessage());
-    }
 
     @Test
     void thePackedOnesAreRead() {

@@ -9,12 +9,16 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Clock;
 import java.util.List;
+import midplate.notebook.StudyFolder;
 import midplate.wire.Exchange;
 import midplate.wire.Schemas;
+import midplate.wire.StudyFiles;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -24,16 +28,23 @@ class LanguagesIT {
     private static final String ADVICE =
             "{\"weak\": \"hexane\", \"strong\": \"ethyl acetate\", \"spots\": [{\"name\": \"A\"}],"
                     + " \"runs\": [{\"percentStrong\": 10, \"rf\": {\"A\": 0.1}}]}";
+
+    @TempDir
+    private static Path place;
+
+    private static StudyFolder folder;
     private static PageServer server;
 
     @BeforeAll
     static void start() {
-        server = PageServer.of(Exchange.builtIn(), 0).start();
+        folder = StudyFolder.open(place, StudyFiles.builtIn(), Clock.systemUTC());
+        server = PageServer.of(Exchange.builtIn(), folder, 0).start();
     }
 
     @AfterAll
     static void stop() {
         server.stop();
+        folder.close();
     }
 
     private static Sent ask(String start, String language, String body) throws IOException {

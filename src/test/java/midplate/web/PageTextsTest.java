@@ -20,7 +20,7 @@ import org.junit.jupiter.api.Test;
 /** The page's own files: what they say, and what they must not do. */
 class PageTextsTest {
     private static final Path WEB = Path.of("web");
-    private static final Pattern KEY = Pattern.compile("[\"`](page\\.[a-z0-9-]+)[\"`$]");
+    private static final Pattern KEY = Pattern.compile("[\"`]((?:page|later)\\.[a-z0-9-]+)[\"`$]");
 
     private static List<Path> files(String ending) throws IOException {
         try (Stream<Path> files = Files.walk(WEB)) {
@@ -46,7 +46,7 @@ class PageTextsTest {
             (beginning ? begun : said).add(key.group(1));
         }
         Set<String> known = Texts.english().keys().stream()
-                .filter(each -> each.startsWith("page."))
+                .filter(each -> each.startsWith("page.") || each.startsWith("later."))
                 .collect(Collectors.toCollection(TreeSet::new));
         assertEquals(Set.of(), without(said, known), "said, and no text");
         Set<String> idle = without(known, said);

@@ -13,12 +13,15 @@ import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Clock;
 import java.util.List;
 import java.util.stream.Stream;
+import midplate.notebook.StudyFolder;
 import midplate.wire.Exchange;
 import midplate.wire.FakeAdviser;
 import midplate.wire.Recorded;
 import midplate.wire.Schemas;
+import midplate.wire.StudyFiles;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -30,19 +33,26 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** What is answered. */
 class RoutesIT {
     private static final HttpClient CLIENT = HttpClient.newHttpClient();
+
+    @TempDir
+    private static Path place;
+
+    private static StudyFolder kept;
     private static PageServer server;
     private static PageServer real;
 
     @BeforeAll
     static void start() {
-        server = PageServer.of(FakeAdviser.exchange(), 0).start();
-        real = PageServer.of(Exchange.builtIn(), 0).start();
+        kept = StudyFolder.open(place, StudyFiles.builtIn(), Clock.systemUTC());
+        server = PageServer.of(FakeAdviser.exchange(), kept, 0).start();
+        real = PageServer.of(Exchange.builtIn(), kept, 0).start();
     }
 
     @AfterAll
     static void stop() {
         server.stop();
         real.stop();
+        kept.close();
     }
 
     private static HttpResponse<String> get(PageServer from, String path) throws IOException, InterruptedException {
@@ -136,7 +146,8 @@ class RoutesIT {
     @Test
     void servesThePageFromAFolder(@TempDir Path folder) throws IOException, InterruptedException {
         Files.writeString(folder.resolve("index.html"), "invented page");
-        PageServer other = PageServer.of(FakeAdviser.exchange(), 0, folder).start();
+        PageServer other =
+                PageServer.of(FakeAdviser.exchange(), kept, 0, folder).start();
         try {
             assertEquals("invented page", get(other, "/").body());
             assertEquals(404, get(other, "/main.js").statusCode());
@@ -148,7 +159,8 @@ class RoutesIT {
     @Test
     void theScriptOfTheChartsComesFromItsLibraryAlsoWhereThePageIsAFolder(@TempDir Path folder)
             throws IOException, InterruptedException {
-        PageServer other = PageServer.of(FakeAdviser.exchange(), 0, folder).start();
+        PageServer other =
+                PageServer.of(FakeAdviser.exchange(), kept, 0, folder).start();
         try {
             HttpResponse<String> script = get(other, "/d3.min.js");
             assertEquals(200, script.statusCode());

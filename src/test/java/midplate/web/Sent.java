@@ -10,6 +10,7 @@ import java.net.URI;
 import java.nio.charset.StandardCharsets;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 
 /** One request sent byte by byte, so that any header can be forged, and what came back. */
@@ -37,12 +38,32 @@ record Sent(int status, Map<String, String> headers, String body) {
         }
     }
 
-    /** The texts of a file without those that only the terminal says. */
+    /** First words of keys that a page does not say on a first visit. */
+    private static final Set<String> NOT_AT_FIRST = Set.of(
+            "later",
+            "terminal",
+            "fault",
+            "todo",
+            "allowed",
+            "came",
+            "kind",
+            "group",
+            "catalogue",
+            "chemistry",
+            "other",
+            "scouting",
+            "structure",
+            "outcome",
+            "folder",
+            "import",
+            "study");
+
+    /** The texts of a file that a page says on a first visit. */
     static JsonNode ofPage(JsonNode file) {
         ObjectNode page = file.deepCopy();
         page.remove(page.properties().stream()
                 .map(Map.Entry::getKey)
-                .filter(key -> key.startsWith("terminal."))
+                .filter(key -> NOT_AT_FIRST.contains(key.substring(0, key.indexOf('.'))))
                 .toList());
         return page;
     }

@@ -3,6 +3,7 @@ package midplate.wire;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.util.stream.Stream;
 import midplate.plate.Setting;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -40,6 +41,8 @@ class ContractTest {
             case "/api/reading" -> EXCHANGE.reading(recorded.request());
             case "/api/equal-strength" ->
                 EXCHANGE.equalStrength(recorded.request()).json();
+            case "/api/import" ->
+                EXCHANGE.studies().imports().of(recorded.request().getBytes(StandardCharsets.UTF_8));
             default -> throw new IllegalArgumentException(recorded.route());
         };
     }

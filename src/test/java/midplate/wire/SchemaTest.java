@@ -38,9 +38,52 @@ class SchemaTest {
         assertTrue(properties(Schemas.read("scouting-request")).contains(ScoutingQuestion.JARS));
         assertTrue(properties(Schemas.read("other-eluents-request"))
                 .containsAll(List.of(OthersQuestion.PERCENT, OthersQuestion.RANK)));
+        JsonNode brought = Schemas.read("import-request");
+        assertEquals(new TreeSet<>(ImportQuestion.FIELDS), properties(brought));
+        assertEquals(new TreeSet<>(RunColumn.ids()), properties(brought.at("/properties/columns")));
         JsonNode strength = Schemas.read("equal-strength-request");
         assertEquals(new TreeSet<>(StrengthQuestion.FIELDS), properties(strength));
         assertEquals(new TreeSet<>(StrengthQuestion.TO_FIELDS), properties(strength.at("/properties/to")));
+    }
+
+    @Test
+    void schemaAndReaderOfStudiesKnowTheSameFields() throws IOException {
+        JsonNode study = Schemas.read("study");
+        assertFields(study, StudyReader.REQUIRED, StudyReader.OPTIONAL);
+        assertFields(study.at("/$defs/spot"), StudySpotReader.REQUIRED, StudySpotReader.OPTIONAL);
+        assertFields(study.at("/$defs/plate"), StudyPlateReader.REQUIRED, StudyPlateReader.OPTIONAL);
+        assertFields(study.at("/$defs/plate/properties/conditions"), List.of(), StudyPlateReader.CONDITIONS);
+        assertFields(study.at("/$defs/plate/properties/lanes/items"), StudyPlateReader.LANE, List.of());
+        assertFields(study.at("/$defs/reading"), StudyPlateReader.READING, StudyPlateReader.READING_OPTIONAL);
+        assertFields(study.at("/$defs/additive"), StudyJars.ADDITIVE, List.of());
+        assertFields(study.at("/$defs/next"), StudyJars.NEXT, List.of());
+        assertFields(study.at("/$defs/advice"), StudyAdviceReader.FIELDS, List.of());
+        assertFields(study.at("/$defs/advice/properties/spots/items"), StudyAdviceReader.SPOT, List.of());
+        assertEquals(StudyUpgrades.NEWEST, study.at("/properties/version/const").asInt());
+        assertEquals(
+                StudyReader.LONGEST_TITLE,
+                study.at("/properties/title/maxLength").asInt());
+        assertEquals(
+                StudyReader.LONGEST_NOTES,
+                study.at("/properties/notes/maxLength").asInt());
+        assertEquals(StudyFields.LONGEST_LINE, study.at("/$defs/line/maxLength").asInt());
+    }
+
+    private static void assertFields(JsonNode object, List<String> required, List<String> optional) {
+        Set<String> all = new TreeSet<>(required);
+        all.addAll(optional);
+        assertEquals(all, properties(object), object.toString());
+        Set<String> demanded = new TreeSet<>();
+        object.get("required").forEach(name -> demanded.add(name.asText()));
+        assertEquals(new TreeSet<>(required), demanded, object.toString());
+        assertFalse(object.get("additionalProperties").asBoolean(true), object.toString());
+    }
+
+    @Test
+    void aBrokenStudyBreaksTheSchemaAlsoInsideAnAnswer() throws IOException {
+        assertFalse(Schemas.broken("study", "{}").isEmpty());
+        assertFalse(Schemas.broken("study-answer", "{\"study\": {}, \"notices\": []}")
+                .isEmpty());
     }
 
     @Test

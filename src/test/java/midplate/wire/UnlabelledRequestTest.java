@@ -84,7 +84,7 @@ class UnlabelledRequestTest {
                 "{\"spot\": \"B\", \"rf\": 0}",
                 "{\"spot\": \"B\", \"rf\": 0, \"lane\": 2}"));
         assertEquals(0.22, Objects.requireNonNull(run.readings().get("A")).rf(), 1e-12);
-        assertEquals(Reading.atStart(TypedRf.AT_START_RF), run.readings().get("B"));
+        assertEquals(Reading.atStart(Reading.AT_START_RF), run.readings().get("B"));
         assertEquals(List.of(), run.unlabelled());
     }
 
@@ -102,8 +102,8 @@ class UnlabelledRequestTest {
         UnlabelledLane lane = run.unlabelled().get(0);
         assertEquals(Set.of("A"), lane.labelled());
         assertEquals(Reading.of(0.31), reading(lane, 0));
-        assertEquals(Reading.atStart(TypedRf.AT_START_RF), reading(lane, 1));
-        assertEquals(Reading.atFront(TypedRf.AT_FRONT_RF), reading(lane, 2));
+        assertEquals(Reading.atStart(Reading.AT_START_RF), reading(lane, 1));
+        assertEquals(Reading.atFront(Reading.AT_FRONT_RF), reading(lane, 2));
         assertEquals(
                 3,
                 asked("{\"percentStrong\": 10, \"rf\": {}, \"unlabelled\": [0.1, 0.2, 0.3]}")

@@ -1,0 +1,126 @@
+package midplate.wire;
+
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import midplate.notebook.Entered;
+import midplate.notebook.StudyPlate;
+import midplate.notebook.StudyPlate.Given;
+import midplate.notebook.StudyPlate.Lane;
+import midplate.notebook.StudyPlate.Lining;
+import midplate.notebook.StudyPlate.RunConditions;
+import midplate.notebook.StudyPlate.SpotSeen;
+import midplate.words.Message;
+
+/** Reads the plates of a study, as they were entered: whether they make sense is said elsewhere. */
+final class StudyPlateReader {
+    static final List<String> REQUIRED = List.of(
+            "id",
+            "heightMm",
+            "widthMm",
+            "startMm",
+            "frontMm",
+            "weak",
+            "strong",
+            "eluent",
+            "additive",
+            "lanes",
+            "notSeen");
+    static final List<String> OPTIONAL = List.of("percentStrong", "conditions");
+    static final List<String> LANE = List.of("id", "readings");
+    static final List<String> READING = List.of("id", "spots");
+    static final List<String> READING_OPTIONAL = List.of("centreMm", "rf", "sizeMm", "shape", "seen");
+    static final List<String> CONDITIONS =
+            List.of("lot", "humidity", "lined", "minutesEquilibrated", "temperatureC", "eluentAge");
+
+    private final StudyJars jars;
+    private final StudySpotReader spots;
+    private final FaultList faults;
+    private final Set<String> plates = new HashSet<>();
+    private final Set<String> lanes = new HashSet<>();
+    private final Set<String> readings = new HashSet<>();
+
+    StudyPlateReader(StudyJars jars, StudySpotReader spots, FaultList faults) {
+        this.jars = jars;
+        this.spots = spots;
+        this.faults = faults;
+    }
+
+    /** One plate. */
+    Optional<StudyPlate> read(String path, Json value) {
+        return StudyFields.of(path, value, faults, REQUIRED, OPTIONAL)
+                .map(fields -> new StudyPlate(
+                        fields.freshId("id", plates),
+                        fields.entered("heightMm"),
+                        fields.entered("widthMm"),
+                        fields.entered("startMm"),
+                        fields.entered("frontMm"),
+                        jars.solvent(fields, "weak"),
+                        jars.solvent(fields, "strong"),
+                        fields.line("eluent"),
+                        percent(fields),
+                        jars.additive(fields),
+                        fields.any("conditions")
+                                .flatMap(conditions -> conditions(fields.path("conditions"), conditions)),
+                        fields.each("lanes", StudyFields.MOST, this::lane),
+                        spots.refer(fields, "notSeen")));
+    }
+
+    /** Typed with the eluent, so it may be beyond all that can be poured. */
+    private OptionalDouble percent(StudyFields fields) {
+        return fields.any("percentStrong")
+                .map(value -> JsonFields.number(fields.path("percentStrong"), value, faults))
+                .filter(OptionalDouble::isPresent)
+                .map(number -> OptionalDouble.of(number.getAsDouble() + 0.0)) // -0 becomes 0
+                .orElse(OptionalDouble.empty());
+    }
+
+    private Optional<Lane> lane(String path, Json value) {
+        return StudyFields.of(path, value, faults, LANE, List.of())
+                .map(fields -> new Lane(
+                        fields.freshId("id", lanes), fields.each("readings", StudyFields.MOST, this::reading)));
+    }
+
+    private Optional<SpotSeen> reading(String path, Json value) {
+        return StudyFields.of(path, value, faults, READING, READING_OPTIONAL).map(fields -> {
+            Given given = given(fields);
+            Entered place = fields.entered(given == Given.RF ? "rf" : "centreMm");
+            return new SpotSeen(
+                    fields.freshId("id", readings),
+                    spots.refer(fields, "spots"),
+                    given,
+                    place,
+                    fields.enteredIfAny("sizeMm"),
+                    fields.lineIfAny("shape"),
+                    fields.lineIfAny("seen"));
+        });
+    }
+
+    private Given given(StudyFields fields) {
+        boolean rf = fields.has("rf");
+        if (rf == fields.has("centreMm")) {
+            Message reason =
+                    rf ? Message.of("fault.two-places") : Message.of("fault.missing-field", "name", "centreMm");
+            faults.add(
+                    fields.path(rf ? "rf" : "centreMm"),
+                    reason,
+                    Message.of(rf ? "came.centre-and-rf" : "came.nothing"),
+                    Message.of("allowed.centre-or-rf"),
+                    Message.of(rf ? "todo.keep-one-place" : "todo.add-field"));
+        }
+        return rf ? Given.RF : Given.CENTRE_MM;
+    }
+
+    private Optional<RunConditions> conditions(String path, Json value) {
+        return StudyFields.of(path, value, faults, List.of(), CONDITIONS)
+                .map(fields -> new RunConditions(
+                        fields.lineIfAny("lot"),
+                        fields.enteredIfAny("humidity"),
+                        fields.truth("lined", Lining.LINED, Lining.UNLINED),
+                        fields.enteredIfAny("minutesEquilibrated"),
+                        fields.enteredIfAny("temperatureC"),
+                        fields.lineIfAny("eluentAge")));
+    }
+}

@@ -1,0 +1,220 @@
+package midplate.wire;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.stream.Stream;
+import midplate.notebook.Entered;
+import midplate.notebook.JarAdditive;
+import midplate.notebook.Study;
+import midplate.notebook.StudyPlate;
+import midplate.notebook.StudySpot;
+import midplate.notebook.UnreadableStudy;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** What is written is read again as it was. */
+class StudyRoundTripTest {
+    private static final Path KEPT = Path.of("shared", "studies");
+    private static final StudyFiles FILES = StudyFiles.builtIn();
+
+    static Stream<Path> keptFiles() throws IOException {
+        try (Stream<Path> files = Files.list(KEPT)) {
+            return files.sorted().toList().stream();
+        }
+    }
+
+    private static Study kept(String file) throws IOException, UnreadableStudy {
+        return FILES.read(Files.readAllBytes(KEPT.resolve(file)));
+    }
+
+    @Test
+    void aFileOfEachVersionIsKept() throws IOException {
+        assertEquals(
+                Stream.iterate(1, version -> version + 1)
+                        .limit(StudyUpgrades.NEWEST)
+                        .map(version -> KEPT.resolve("version-" + version + ".json"))
+                        .toList(),
+                keptFiles().toList());
+    }
+
+    @ParameterizedTest
+    @CsvSource({"10, 10", "12.50, 12.50", "1.25e1, 12.5", "1E1, 10", "1e-999999999, 0", "1e-99999999999, 0"})
+    void aShareOfVersion1BecomesAnEluentWithoutAnExponent(String written, String eluent)
+            throws IOException, UnreadableStudy {
+        String file = Files.readString(KEPT.resolve("version-1.json"))
+                .replaceFirst("\"percentStrong\": [0-9.]+", "\"percentStrong\": " + written);
+        StudyPlate plate =
+                FILES.read(file.getBytes(StandardCharsets.UTF_8)).plates().get(0);
+        assertEquals(eluent, plate.eluent());
+        assertEquals(Double.parseDouble(written), plate.percentStrong().orElseThrow());
+    }
+
+    @ParameterizedTest
+    @MethodSource("keptFiles")
+    void aKeptFileOfEachVersionIsWrittenAndReadAgainAsItWas(Path file) throws IOException, UnreadableStudy {
+        Study study = FILES.read(Files.readAllBytes(file));
+        byte[] written = FILES.write(study);
+        assertEquals(study, FILES.read(written));
+        assertEquals(List.of(), Schemas.broken("study", new String(written, StandardCharsets.UTF_8)));
+    }
+
+    // the kept file was written by hand, as a person would lay it out
+    @Test
+    void theKeptFileOfTheNewestVersionIsWrittenSignBySign() throws IOException, UnreadableStudy {
+        String file = Files.readString(KEPT.resolve("version-" + StudyUpgrades.NEWEST + ".json"));
+        assertEquals(file.strip(), new String(FILES.write(kept("version-2.json")), StandardCharsets.UTF_8).strip());
+    }
+
+    @Test
+    void whatTheKeptFileSaysIsInTheStudy() throws IOException, UnreadableStudy {
+        Study study = kept("version-2.json");
+        assertEquals("20261026-p3h8d5wz2n", study.id().value());
+        assertEquals(Instant.parse("2026-10-26T14:20:45.120Z"), study.modified());
+        assertEquals(Study.Keeping.AT_HAND, study.keeping());
+        assertEquals(
+                Entered.text("1?"),
+                study.spots().get(1).what().orElseThrow().groups().get("alcohol"));
+        StudyPlate first = study.plates().get(0);
+        assertEquals(OptionalDouble.of(10), first.percentStrong());
+        assertEquals(
+                Optional.of(StudyPlate.Lining.LINED),
+                first.conditions().orElseThrow().lined());
+        StudyPlate.SpotSeen seen = first.lanes().get(0).readings().get(0);
+        assertEquals(Entered.number("27.5", 27.5), seen.place());
+        assertEquals(Optional.of(Entered.number("3", 3)), seen.sizeMm());
+        assertEquals(List.of("s2", "s3"), first.lanes().get(0).readings().get(1).spots());
+        assertEquals(StudyPlate.Given.RF, first.lanes().get(1).readings().get(0).given());
+        StudyPlate second = study.plates().get(1);
+        assertEquals(Entered.text("4o"), second.widthMm());
+        assertEquals(Entered.NOTHING, second.frontMm());
+        assertEquals(OptionalDouble.empty(), second.percentStrong());
+        assertEquals(new JarAdditive("own", "1 % formic acid"), second.additive());
+        assertEquals(List.of("s1", "s2"), study.next().apart());
+        assertEquals(0.39, study.advices().get(0).spots().get(1).high());
+        assertTrue(study.notes().contains("\n"), study.notes());
+    }
+
+    @Test
+    void version1IsReadAsItWasAgreed() throws IOException, UnreadableStudy {
+        Study study = kept("version-1.json");
+        assertEquals(Study.Keeping.AT_HAND, study.keeping());
+        assertEquals(Study.Origin.OWN, study.origin());
+        assertEquals("hexane", study.next().weak());
+        assertEquals("ethyl-acetate", study.next().strong());
+        assertEquals(new JarAdditive("own", "1 % triethylamine"), study.next().additive());
+        assertEquals(Entered.number("0.2", 0.2), study.next().windowLow());
+        assertEquals(Entered.number("0.8", 0.8), study.next().windowHigh());
+        assertEquals("usual", study.next().windowKind());
+        assertEquals(List.of(), study.next().apart());
+        assertEquals(Entered.number("10", 10), study.next().amountMl());
+        assertEquals(Entered.number("50", 50), study.next().jarDiameterMm());
+        assertEquals(
+                StudySpot.By.SMILES, study.spots().get(0).what().orElseThrow().by());
+        assertEquals(
+                StudySpot.By.GROUPS, study.spots().get(1).what().orElseThrow().by());
+        assertEquals(Optional.empty(), study.spots().get(2).what());
+        StudyPlate first = study.plates().get(0);
+        assertEquals("10", first.eluent());
+        assertEquals(OptionalDouble.of(10), first.percentStrong());
+        assertEquals(JarAdditive.NONE, first.additive());
+        assertEquals(List.of(), first.notSeen());
+        assertEquals(
+                List.of("l1", "l2", "l3"),
+                study.plates().stream()
+                        .flatMap(plate -> plate.lanes().stream())
+                        .map(StudyPlate.Lane::id)
+                        .toList());
+        List<StudyPlate.SpotSeen> seen = study.plates().stream()
+                .flatMap(plate -> plate.lanes().stream())
+                .flatMap(lane -> lane.readings().stream())
+                .toList();
+        assertEquals(
+                List.of("r1", "r2", "r3", "r4", "r5"),
+                seen.stream().map(StudyPlate.SpotSeen::id).toList());
+        assertEquals(
+                List.of(List.of("s1"), List.of("s2"), List.of(), List.of("s1"), List.of("s2")),
+                seen.stream().map(StudyPlate.SpotSeen::spots).toList());
+        assertEquals(Optional.of("stain"), seen.get(0).seen());
+        assertEquals(
+                new JarAdditive("own", "1 % triethylamine"),
+                study.plates().get(1).additive());
+    }
+
+    @ParameterizedTest
+    @ValueSource(longs = {1, 2, 3, 4})
+    void anyStudyIsWrittenAndReadAgainAsItWas(long seed) throws IOException, UnreadableStudy {
+        RandomStudies studies = new RandomStudies(seed);
+        Set<Study> different = new HashSet<>();
+        for (int i = 0; i < 250; i++) {
+            Study study = studies.next();
+            byte[] written = FILES.write(study);
+            assertEquals(study, FILES.read(written), () -> new String(written, StandardCharsets.UTF_8));
+            assertArrayEquals(written, FILES.write(FILES.read(written)));
+            assertEquals(List.of(), Schemas.broken("study", new String(written, StandardCharsets.UTF_8)));
+            different.add(study);
+        }
+        assertTrue(different.size() > 240, "the studies differ");
+    }
+
+    @Test
+    void aStudyIsSentAsItIsWritten() throws IOException {
+        ObjectMapper json = new ObjectMapper();
+        RandomStudies studies = new RandomStudies(5);
+        for (int i = 0; i < 50; i++) {
+            Study study = studies.next();
+            assertEquals(
+                    json.readTree(FILES.write(study)),
+                    json.readTree(JsonWriting.text(StudyWriter.tree(study))),
+                    study.toString());
+        }
+    }
+
+    @Test
+    void aNumberKeepsTheDigitsItWasTypedInAndIsNeverTurnedIntoAText() throws IOException, UnreadableStudy {
+        Study study = kept("version-2.json");
+        String typed = new String(FILES.write(study), StandardCharsets.UTF_8).replace("27.5", "27.500");
+        assertTrue(new String(FILES.write(FILES.read(typed.getBytes(StandardCharsets.UTF_8))), StandardCharsets.UTF_8)
+                .contains("\"centreMm\": 27.500,"));
+        Entered german = Entered.number("0,35", 0.35);
+        StudyPlate plate = study.plates().get(0);
+        StudyPlate comma = new StudyPlate(
+                plate.id(),
+                german,
+                plate.widthMm(),
+                plate.startMm(),
+                plate.frontMm(),
+                plate.weak(),
+                plate.strong(),
+                plate.eluent(),
+                plate.percentStrong(),
+                plate.additive(),
+                plate.conditions(),
+                plate.lanes(),
+                plate.notSeen());
+        assertEquals("0.35", StudyWriter.plate(comma).get("heightMm").toString());
+    }
+
+    @Test
+    void oneReadingIsOneLine() throws IOException, UnreadableStudy {
+        String file = new String(FILES.write(kept("version-2.json")), StandardCharsets.UTF_8);
+        assertTrue(file.lines().allMatch(line -> line.split("\"centreMm\"", -1).length <= 2), file);
+        assertFalse(file.lines().anyMatch(line -> line.endsWith(" ")), file);
+    }
+}

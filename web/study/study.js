@@ -1,0 +1,142 @@
+// @ts-check
+/** The sheet as the study that is kept, and back: numbers as numbers where what was typed is one, else as it was typed. */
+
+import { decimal, percentStrong, written } from "../numbers.js";
+
+/** @typedef {import("../sheet/sheet.js").Sheet} Sheet @typedef {import("../sheet/sheet.js").Plate} Plate @typedef {import("../sheet/sheet.js").Spot} Spot */
+
+const ORIGIN = { yes: "example", changed: "from-example", no: "own" };
+
+/** @param {Sheet} sheet @param {Date} [now] */
+export function studyOf(sheet, now = new Date()) {
+  const { weak, strong, additive, windowKind, apart } = sheet;
+  return formed({
+    format: "midplate-study",
+    version: 2,
+    id: sheet.id,
+    title: sheet.title,
+    created: sheet.created,
+    modified: now.toISOString(),
+    archived: sheet.archived,
+    origin: ORIGIN[sheet.example],
+    sorbent: sheet.sorbent,
+    setting: sheet.setting,
+    shelf: sheet.shelf,
+    spots: sheet.spots.map(({ id, name, what }) => ({ id, name, ...(what ? keptWhat(what) : {}) })),
+    plates: sheet.plates.map(keptPlate),
+    next: { weak, strong, additive, window: sheet.window.map(entered), windowKind, apart, amountMl: entered(sheet.amount), jarDiameterMm: entered(sheet.jar) },
+    advices: sheet.advices,
+    notes: sheet.notes,
+  });
+}
+
+/** @param {any} study of version 2, as the server gives it @returns {Sheet} */
+export function sheetOf(study) {
+  const { id, title, notes, created, archived, origin, sorbent, setting, shelf, next, advices } = study;
+  const { weak, strong, additive, windowKind, apart } = next;
+  const example = /** @type {"yes" | "changed" | "no"} */ (Object.entries(ORIGIN).find(([, name]) => name === origin)?.[0] ?? "no");
+  return structuredClone({
+    id,
+    title,
+    notes,
+    created,
+    archived,
+    example,
+    sorbent,
+    setting,
+    shelf,
+    weak,
+    strong,
+    additive,
+    window: next.window.map(typed),
+    windowKind,
+    apart,
+    amount: typed(next.amountMl),
+    jar: typed(next.jarDiameterMm),
+    spots: study.spots.length ? study.spots.map(spotOnSheet) : [{ id: "s1", name: "A" }],
+    plates: study.plates.map(plateOnSheet),
+    advices,
+  });
+}
+
+/** What a study holds, as one text that is the same for the same contents: neither when it was kept nor the order of its fields counts. @param {any} study */
+export function contentsOf(study) {
+  const { created, modified, ...rest } = studyOf(sheetOf(study));
+  return JSON.stringify(sorted(rest));
+}
+
+/** A number where what was typed is one; else as it was typed. @param {string} text */
+function entered(text) {
+  const number = decimal(text);
+  return number !== undefined && Number.isFinite(number) ? number : text;
+}
+
+/** @param {number | string} value */
+const typed = (value) => (typeof value === "number" ? written(value) : value);
+
+/** @param {import("../sheet/sheet.js").Identity} what */
+function keptWhat({ by, smiles, groups, class: kind }) {
+  const counts = Object.entries(groups).map(([id, count]) => [id, entered(count)]);
+  return { by, ...(smiles ? { smiles } : {}), ...(counts.length ? { groups: Object.fromEntries(counts) } : {}), ...(kind ? { class: kind } : {}) };
+}
+
+/** @param {any} spot @returns {Spot} */
+function spotOnSheet({ id, name, by, smiles, groups, class: kind }) {
+  if (!by) return { id, name };
+  const counts = Object.entries(groups ?? {}).map(([group, count]) => [group, typed(count)]);
+  return { id, name, what: { by, smiles: smiles ?? "", groups: Object.fromEntries(counts), class: kind ?? "" } };
+}
+
+/** @param {Plate} plate */
+function keptPlate(plate) {
+  const { heightMm, widthMm, startMm, frontMm, ...rest } = plate;
+  const percent = percentStrong(plate.eluent);
+  return {
+    ...rest,
+    heightMm: entered(heightMm),
+    widthMm: entered(widthMm),
+    startMm: entered(startMm),
+    frontMm: entered(frontMm),
+    ...(percent !== undefined && Number.isFinite(percent) ? { percentStrong: percent } : {}),
+    lanes: plate.lanes.map(({ id, readings }) => ({ id, readings: readings.map(keptReading) })),
+  };
+}
+
+/** @param {import("../sheet/sheet.js").Reading} reading */
+function keptReading({ by, typed: text, ...rest }) {
+  return { ...rest, [by === "mm" ? "centreMm" : "rf"]: entered(text) };
+}
+
+/** What the page has no entry for stays on the plate as it is. @param {any} plate @returns {Plate} */
+export function plateOnSheet({ percentStrong: percent, ...plate }) {
+  const { heightMm, widthMm, startMm, frontMm } = plate;
+  return {
+    ...plate,
+    heightMm: typed(heightMm),
+    widthMm: typed(widthMm),
+    startMm: typed(startMm),
+    frontMm: typed(frontMm),
+    eluent: plate.eluent === "" && percent !== undefined ? `${written(percent)} %` : plate.eluent,
+    lanes: plate.lanes.map((/** @type {any} */ { id, readings }) => ({ id, readings: readings.map(readingOnSheet) })),
+  };
+}
+
+/** @param {any} reading @returns {import("../sheet/sheet.js").Reading} */
+function readingOnSheet({ centreMm, rf, ...rest }) {
+  return centreMm === undefined ? { ...rest, by: "rf", typed: typed(rf) } : { ...rest, by: "mm", typed: typed(centreMm) };
+}
+
+/** With half characters, which no file can hold, replaced. @param {any} value @returns {any} */
+function formed(value) {
+  if (typeof value === "string") return value.replace(/\p{Surrogate}/gu, "\ufffd");
+  if (Array.isArray(value)) return value.map(formed);
+  if (value && typeof value === "object") return Object.fromEntries(Object.entries(value).map(([key, each]) => [formed(key), formed(each)]));
+  return value;
+}
+
+/** @param {any} value @returns {any} */
+function sorted(value) {
+  if (Array.isArray(value)) return value.map(sorted);
+  if (!value || typeof value !== "object") return value;
+  return Object.fromEntries(Object.keys(value).sort().map((key) => [key, sorted(value[key])]));
+}
