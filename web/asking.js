@@ -1,9 +1,10 @@
 // @ts-check
 /** Asks for advice whenever the sheet has changed, one question at a time, and again while the server does not answer. */
 
-import { faultsOf } from "./faults.js";
+import { faultsOf, unreadEluents } from "./faults.js";
 import { requestOf } from "./request.js";
 import { Refused, post } from "./server.js";
+import { canSpeak } from "./texts.js";
 
 /** How long after a change it is asked, in ms: longer while somebody types, for half a number is a fault to nobody. */
 const PAUSE = 120;
@@ -33,6 +34,7 @@ export function asking(history, state, heard) {
   async function now() {
     clearTimeout(timer);
     timer = 0;
+    if (!canSpeak()) return; // it is asked once there are words for the answer
     if (server !== "idle") {
       server = "busy and asked again";
       return;
@@ -60,19 +62,19 @@ export function asking(history, state, heard) {
     const { body, entries, places, runs, waiting } = requestOf(sheet);
     const mine = asked;
     const outcome = await post("/api/advice", body).catch((failure) => failure);
-    if (mine !== asked) return;
+    if (mine !== asked || sheet.id !== history.sheet.id) return; // nobody waits for it any more
     const current = sheet === history.sheet;
     if (outcome instanceof Refused) {
       if (!current) return; // mended meanwhile, perhaps
       state.standing = "refused";
-      state.faults = faultsOf(outcome.faults, entries);
+      state.faults = new Map([...unreadEluents(sheet), ...faultsOf(outcome.faults, entries)]);
     } else if (outcome instanceof Error) {
       state.standing = "unreachable";
-      state.faults = new Map();
+      state.faults = unreadEluents(sheet);
       soon(AGAIN);
     } else {
       state.answered = { answer: outcome, sheet, places, runs };
-      state.faults = new Map();
+      state.faults = current ? unreadEluents(sheet) : new Map();
       state.standing = current ? "current" : state.standing;
     }
     state.waiting = waiting;

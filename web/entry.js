@@ -3,6 +3,7 @@
 
 import { make } from "./dom.js";
 import { faultAt } from "./faults.js";
+import { LONGEST_LINE, oneLine } from "./line.js";
 import { marked } from "./texts.js";
 
 /** @typedef {import("./state.js").State} State */
@@ -10,23 +11,24 @@ import { marked } from "./texts.js";
 /**
  * A field to type in, with its label before it and its fault after it.
  * @param {State} state
- * @param {{id: string, label: string, value: string, mode?: "text" | "decimal", hidden?: "label",
+ * @param {{id: string, label: string, value: string, mode?: "text" | "decimal", hidden?: "label", longest?: number,
  *     typed: (value: string) => void, entered?: () => void, left?: () => void}} entry a hidden label is for screen readers only
  */
-export function typedField(state, { id, label, value, mode = "text", hidden, typed, entered, left }) {
+export function typedField(state, { id, label, value, mode = "text", hidden, longest = LONGEST_LINE, typed, entered, left }) {
   const { attributes, told } = faultAt(state, id);
   const input = make("input", {
     id,
     value: mode === "decimal" ? written(id, value) : value,
     type: "text",
     inputmode: mode,
+    maxlength: longest,
     autocomplete: "off",
     spellcheck: "false",
     ...attributes,
     oninput: (event) => {
-      if (!event.isComposing) typed(event.target.value);
+      if (!event.isComposing) typed(lineIn(event.target));
     },
-    oncompositionend: (event) => typed(event.target.value),
+    oncompositionend: (event) => typed(lineIn(event.target)),
     onkeydown: (event) => {
       if (event.key === "Enter" && entered) {
         event.preventDefault();
@@ -36,6 +38,17 @@ export function typedField(state, { id, label, value, mode = "text", hidden, typ
     onblur: left,
   });
   return make("div", { class: "field", id: `${id}-field` }, make("label", { for: id, class: hidden ? "unseen" : undefined }, label), input, told);
+}
+
+/** What was typed or pasted, and what is then shown: a tab or a control sign is a blank; the caret stays. @param {HTMLInputElement} input */
+function lineIn(input) {
+  const line = oneLine(input.value);
+  if (line !== input.value) {
+    const at = input.selectionStart;
+    input.value = line;
+    input.setSelectionRange(at, at);
+  }
+  return line;
 }
 
 /** A number with the mark of the language; in the entry one is in, with the mark that was typed. @param {string} id @param {string} value */

@@ -2,6 +2,8 @@
 /** What the server refused, in sentences, sorted to the entries they are about. */
 
 import { make } from "./dom.js";
+import { percentStrong } from "./numbers.js";
+import { givenOn } from "./sheet/sheet.js";
 import { say } from "./texts.js";
 
 /** @typedef {import("./server.js").Fault} Fault */
@@ -43,8 +45,21 @@ const UNREAD = {
   jar: "page.unread-mm",
   eluent: "page.unread-eluent",
   amount: "page.unread-amount",
+  count: "page.unread-count",
   window: "page.unread-rf",
 };
+
+/**
+ * What is wrong with the eluent of a plate that nothing was read on: the server is not asked about it yet.
+ * @param {import("./sheet/sheet.js").Sheet} sheet @returns {Map<string, string[]>} as `faultsOf`
+ */
+export function unreadEluents({ plates }) {
+  const unread = plates.filter((plate) => plate.eluent.trim() !== "" && givenOn(plate).length === 0 && !isShare(percentStrong(plate.eluent)));
+  return new Map(unread.map(({ id, eluent }) => [`eluent-${id}`, [say("page.unread-eluent", { came: eluent.trim() })]]));
+}
+
+/** @param {number | undefined} percent */
+const isShare = (percent) => percent !== undefined && percent >= 0 && percent <= 100;
 
 /** @param {Fault} fault @param {string} id */
 function sentence(fault, id) {

@@ -16,7 +16,7 @@ import { emptySheet, findReading, inventedExample } from "./sheet/sheet.js";
 import { WHAT, fetchWhat } from "./sheet/identity.js";
 import { sampleView } from "./sheet/sample.js";
 import { followAddress, left } from "./study/address.js";
-import { headView, isNews, newsText, studiesView } from "./study/head.js";
+import { headView, isNews, newsText, studiesKept, studiesView } from "./study/head.js";
 import { Keeper } from "./study/keeping.js";
 import { recordAdvice } from "./study/record.js";
 import { studyTold } from "./study/told.js";
@@ -51,7 +51,7 @@ const act = {
     else draw();
   },
   focus: (id) => document.getElementById(id)?.focus(),
-  begin: (sheet) => history.replace(sheet),
+  begin,
   save: () => keeper.insist(),
   open: told.open,
   archive: (archived) => history.amend({ archived }),
@@ -62,6 +62,7 @@ const act = {
 function draw() {
   state.sheet = history.sheet;
   if (!state.published.version) return; // nothing can be said yet
+  told.look(); // what is told of the study before is none of this one
   document.documentElement.dataset.standing = state.standing;
   state.can = { undo: history.canUndo, redo: history.canRedo };
   byId("undo").toggleAttribute("disabled", !state.can.undo);
@@ -87,6 +88,7 @@ function drawStudy() {
   if (!state.published.version) return;
   told.look();
   patch(byId("study"), ...headView(state, act));
+  patch(byId("example-kept"), ...(state.sheet.example === "yes" ? studiesKept(state.study, act) : []));
   if (isNews(state)) byId("spoken").textContent = newsText();
   const view = studiesView(state, act);
   patch(byId("studies"), ...(view ?? []));
@@ -149,7 +151,7 @@ async function fetchPublished(inLanguage) {
 }
 
 history.onChange(() => {
-  if (state.sheet.id !== history.sheet.id) Object.assign(state.looking, { what: undefined, swap: "folded", swapWish: undefined });
+  if (state.sheet.id !== history.sheet.id) showAnother();
   state.standing = "waiting";
   if (state.looking.reading && !findReading(history.sheet, state.looking.reading)) state.looking.reading = undefined;
   state.looking.percent = undefined;
@@ -158,19 +160,33 @@ history.onChange(() => {
   draw();
 });
 
+/** Another study is shown: nothing that was answered to the one before may stand beside it. */
+function showAnother() {
+  state.answered = undefined;
+  state.faults = new Map();
+  state.waiting = [];
+  Object.assign(state.looking, { what: undefined, swap: "folded", swapWish: undefined, swapped: undefined, swapTook: undefined, scouted: undefined });
+}
+
 byId("undo").addEventListener("click", () => history.undo());
 byId("redo").addEventListener("click", () => history.redo());
 history.onAmend(draw);
 
 byId("clear").addEventListener("click", startEmpty);
 byId("clear-example").addEventListener("click", startEmpty);
-byId("example").addEventListener("click", () => history.replace(inventedExample()));
+byId("example").addEventListener("click", () => begin(inventedExample()));
 byId("language").addEventListener("change", (event) => {
   speak(/** @type {HTMLSelectElement} */ (event.target).value);
 });
 
+/** @param {import("./sheet/sheet.js").Sheet} sheet */
+function begin(sheet) {
+  told.begun(history.sheet);
+  history.replace(sheet);
+}
+
 function startEmpty() {
-  history.replace(emptySheet());
+  begin(emptySheet());
   act.focus(`what-${history.sheet.spots[0].id}`);
 }
 
@@ -185,6 +201,8 @@ document.addEventListener("keydown", (event) => {
 });
 
 let spoken = 0;
+/** How soon the first words are asked for again where the server does not answer [ms]. */
+const AGAIN = 2000;
 
 /** Shows everything in a language; a later choice overtakes an earlier one. @param {string} chosen */
 async function speak(chosen) {
@@ -198,6 +216,7 @@ async function speak(chosen) {
     fillTexts(document);
   } catch {
     if (mine !== spoken) return;
+    if (!state.published.version) window.setTimeout(() => speak(chosen), AGAIN); // nothing can be shown yet
   }
   /** @type {HTMLSelectElement} */ (byId("language")).value = language();
   draw();

@@ -10,23 +10,20 @@ import { askable } from "./where/origin.js";
 /** @type {Record<string, string>} */
 const BASIS = { read: "page.basis-read", memory: "page.basis-memory", own: "page.basis-own" };
 
-/** @param {any} advice @param {import("./state.js").Published} all */
+/** What stands in the fold. @param {any} advice @param {import("./state.js").Published} all @returns {Element[]} */
 export function published(advice, { library, sources }) {
   const cited = citations(sources);
   const two = [advice.weak, advice.strong].map((named) =>
     library.solvents.find((/** @type {any} */ one) => one.id === named.id),
   );
-  return make(
-    "details",
-    { id: "published" },
-    make("summary", {}, say("page.published", { weak: two[0].name, strong: two[1].name })),
+  return [
     make("p", {}, say("page.published-use")),
     ...two.flatMap((solvent) => [
       make("h4", {}, solvent.name),
       make("ul", {}, ...[...values(solvent, advice.sorbent, cited), ...hazards(solvent, cited)].map((pieces) => make("li", {}, ...pieces))),
     ]),
     ...cited.works(),
-  );
+  ];
 }
 
 /** @param {any} solvent @param {string} sorbent @param {ReturnType<typeof citations>} cited */

@@ -20,6 +20,7 @@
  * @property {import("./swap/ask.js").Swapped} [swapped] what came of asking for them
  * @property {import("./swap/ask.js").Wish} [swapWish] how they are wanted
  * @property {{weak: string, strong: string}} [swapTook] the pair that was made that of the next plate there
+ * @property {"open" | "folded"} [published] whether it is looked at what is published of the two solvents
  * @property {"open" | "folded"} [studies] whether all studies are looked at
  * @property {"open" | "folded"} [advised] whether it is looked at what came of the advices
  * @property {string} [came] what was fetched last
@@ -51,10 +52,10 @@
  * @property {(looking: Partial<Looking>) => void} look
  * @property {(sheet: Sheet) => void} begin begins another study; the one before is kept, and an undo leads back to it
  * @property {() => void} save saves again, whatever stood in the way
- * @property {(id: string) => Promise<void>} open shows another study
+ * @property {(id: string, title?: string) => Promise<"shown" | "unknown" | "gone">} open shows another study; its title is told where it is not to be had
  * @property {(archived: boolean) => void} archive puts the study shown away, or takes it out again
  * @property {() => Promise<void>} saved once all is saved, as far as it can be
- * @property {() => void} seen takes down what was told of the study
+ * @property {(what: "both" | "unknown" | "troubles") => void} seen takes down what was told of the study or the folder
  * @property {(id: string) => void} focus moves the focus to an element once all is drawn
  */
 

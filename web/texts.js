@@ -72,6 +72,9 @@ export function sayWith(key, values, made) {
   return pieces.filter((piece) => piece !== "");
 }
 
+/** Whether there are words already. */
+export const canSpeak = () => Object.keys(texts).length > 0;
+
 /** @param {string} key */
 function template(key) {
   const text = texts[key];

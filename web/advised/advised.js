@@ -1,13 +1,12 @@
 // @ts-check
 /** What was advised and what happened, side by side; and how often the advice of this laboratory came true. */
 
-import { shareText } from "../answer/shares.js";
 import { make } from "../dom.js";
 import { styled } from "../later.js";
 import { plain } from "../numbers.js";
-import { solventNames } from "../plate/size.js";
 import { ofHundred } from "../plate/names.js";
 import { get } from "../server.js";
+import { ratioWords } from "../studies/eluent.js";
 import { timeOf } from "../study/head.js";
 import { furtherTexts, marked, say } from "../texts.js";
 import { askable } from "../where/origin.js";
@@ -56,7 +55,7 @@ async function fetchOutcomes(act, id, now) {
 function row(state, advice, i, outcome) {
   const { sheet } = state;
   const plate = outcome?.plate === undefined ? -1 : sheet.plates.findIndex((each) => each.id === outcome.plate);
-  const eluent = `${ratioOf(advice.percentStrong)} ${say("page.pair-option", solventNames(state, /** @type {any} */ (advice)))}`;
+  const eluent = ratioWords(state, advice, advice.percentStrong);
   return make(
     "li",
     { id: `advised-${i}`, class: "advised-row", "data-outcome": outcome?.outcome },
@@ -87,28 +86,19 @@ function rested(sheet, { after }) {
   return say(numbers.length === 1 ? "later.rested-one" : "later.rested", { plates: numbers.join(", ") });
 }
 
-/** A share as people pour it, where it is a simple ratio. @param {number} percent */
-export function ratioOf(percent) {
-  for (let strong = 1; strong <= 20; strong++) {
-    const weak = (strong * (100 - percent)) / percent;
-    if (Math.abs(weak - Math.round(weak)) < 1e-6 && weak < 200) return `${Math.round(weak)} : ${strong}`;
-  }
-  return `${shareText(percent)} %`;
-}
-
 /** @param {State} state @param {Act} act @param {any} told */
 function laboratory(state, act, told) {
   const { scored, cameTrue, low, high, groups } = told;
   if (!(scored > 0)) return [make("p", { id: "laboratory", class: "aside" }, say("later.laboratory-none"))];
-  const percent = (/** @type {number} */ share) => marked(plain(100 * share, 0));
+  const of100 = (/** @type {number} */ share) => plain(100 * share, 0);
   return [
     make("h3", {}, say("later.laboratory")),
     make(
       "p",
       { id: "laboratory" },
-      say(scored === 1 ? "later.laboratory-one" : "later.laboratory-scored", { scored, said: percent(told.said) }),
+      say(scored === 1 ? "later.laboratory-one" : "later.laboratory-scored", { scored, said: of100(told.said) }),
       " ",
-      askable("came-true", say("later.laboratory-came", { cameTrue, scored, low: percent(low), high: percent(high) })),
+      askable("came-true", say(scored === 1 ? (cameTrue === 1 ? "later.laboratory-one-came" : "later.laboratory-one-missed") : "later.laboratory-came", { cameTrue, scored, low: of100(low), high: of100(high) })),
     ),
     ...(groups?.length && scored >= 10 ? [laboratoryChart(state, act, told)] : [make("p", { class: "aside" }, say("later.laboratory-few"))]),
   ];

@@ -5,7 +5,7 @@ import { tableOfRows, takeAway } from "../charts/numbers.js";
 import { HEIGHT, WIDTH } from "../charts/frame.js";
 import { d3 } from "../d3.js";
 import { draw, list, make } from "../dom.js";
-import { marked, say } from "../texts.js";
+import { say } from "../texts.js";
 
 /** @typedef {import("../state.js").State} State @typedef {import("../state.js").Act} Act @typedef {{said: number, cameTrue: number, of: number, low: number, high: number}} Group */
 
@@ -21,11 +21,11 @@ export function laboratoryChart(state, act, { groups }) {
   const words = groups.map(({ said, cameTrue, of, low, high }) => say("later.laboratory-group", { said: of100(said), came: cameTrue, of, low: of100(low), high: of100(high) }));
   const numbers = {
     share: say("later.laboratory-said"),
-    shares: groups.map(({ said }) => said),
+    shares: groups.map(({ said }) => Number((100 * said).toFixed(1))),
     columns: [
-      { head: say("later.laboratory-share"), values: groups.map(({ cameTrue, of }) => cameTrue / of), decimals: 2 },
-      { head: say("later.laboratory-low"), values: groups.map(({ low }) => low), decimals: 2 },
-      { head: say("later.laboratory-high"), values: groups.map(({ high }) => high), decimals: 2 },
+      { head: say("later.laboratory-share"), values: groups.map(({ cameTrue, of }) => (100 * cameTrue) / of), decimals: 0 },
+      { head: say("later.laboratory-low"), values: groups.map(({ low }) => 100 * low), decimals: 0 },
+      { head: say("later.laboratory-high"), values: groups.map(({ high }) => 100 * high), decimals: 0 },
       { head: say("later.laboratory-of"), values: groups.map(({ of }) => of), decimals: 0 },
     ],
     advised: NaN,
@@ -43,7 +43,7 @@ export function laboratoryChart(state, act, { groups }) {
       ...groups.flatMap((group) => mark(group, x, y)),
     ),
     make("figcaption", { id: `${ID}-words` }, list([say("later.laboratory-line"), ...words])),
-    tableOfRows(ID, title, numbers),
+    tableOfRows(ID, title, say("later.laboratory-numbers"), numbers),
     takeAway(state, act, { id: ID, file: "came-true", title, words, numbers, of: say("later.laboratory-own") }),
   );
 }
@@ -55,9 +55,8 @@ const of100 = (share) => String(Math.round(100 * share));
 function axes(x, y) {
   const bottom = draw("g", { class: "chart-axis", transform: `translate(0,${AREA.bottom})` });
   const side = draw("g", { class: "chart-axis", transform: `translate(${AREA.left},0)` });
-  const text = (/** @type {number} */ tick) => marked(tick.toFixed(1));
-  d3.select(bottom).call(d3.axisBottom(x).tickValues(TICKS).tickFormat(text).tickSizeOuter(0).offset(0));
-  d3.select(side).call(d3.axisLeft(y).tickValues(TICKS).tickFormat(text).tickSizeOuter(0).offset(0));
+  d3.select(bottom).call(d3.axisBottom(x).tickValues(TICKS).tickFormat(of100).tickSizeOuter(0).offset(0));
+  d3.select(side).call(d3.axisLeft(y).tickValues(TICKS).tickFormat(of100).tickSizeOuter(0).offset(0));
   const middle = (AREA.top + AREA.bottom) / 2;
   return [
     bottom,

@@ -18,7 +18,7 @@ const NEAR = 0.01;
 const FINE_UP_TO = 10;
 
 /** The simple ratio nearest to a share [%], undefined where none is near. @param {number} percent */
-function handyRatio(percent) {
+export function handyRatio(percent) {
   /** @type {{weak: number, strong: number, percent: number} | undefined} */
   let best;
   for (const [weak, strong] of PARTS) {

@@ -4,7 +4,7 @@
 import { chartsView } from "../charts/charts.js";
 import { make } from "../dom.js";
 import { provenance } from "../provenance.js";
-import { published } from "../published.js";
+import { later } from "../later.js";
 import { ownCautions, statements } from "../card/cautions.js";
 import { say } from "../texts.js";
 import { askableMessage } from "../where/origin.js";
@@ -32,8 +32,21 @@ export function whyView(state, act) {
     ...chartsView(state, act),
     provenance(advice, state.answered.sheet.setting, /** @type {any} */ (state.published)),
     hazards(advice, state.published.library, state.answered.sheet.additive.kind),
-    published(advice, /** @type {any} */ (state.published)),
+    publishedFold(state, act, advice),
   ];
+}
+
+const fetchPublished = () => import("../published.js");
+
+/** The two solvents as published; fetched when it is first unfolded. @param {State} state @param {Act} act @param {any} advice */
+function publishedFold(state, act, advice) {
+  const view = state.looking.published === "open" ? later("published", fetchPublished, act) : undefined;
+  return make(
+    "details",
+    { id: "published", ontoggle: (event) => act.look({ published: event.target.open ? "open" : "folded" }) },
+    make("summary", {}, say("page.published", { weak: advice.weak.name, strong: advice.strong.name })),
+    ...(view?.published(advice, state.published) ?? []),
+  );
 }
 
 /** @param {(Node | string)[][]} sentences each in pieces */

@@ -30,21 +30,21 @@ export function tableOf(id, title, { share, shares, columns, advised }) {
     const head = each === advised ? say("page.chart-advised-share", { percent: shareText(each) }) : shareText(each);
     return { head, kind: each === advised ? "chart-advised-row" : undefined, cells: columns.map(({ values, decimals }) => marked(valueAt(values, at).toFixed(decimals))) };
   });
-  return foldedTable(id, title, [share, ...columns.map(({ head }) => head)], rows);
+  return foldedTable(id, title, say("page.chart-numbers"), [share, ...columns.map(({ head }) => head)], rows);
 }
 
-/** A table of the numbers as they are, one row for each. @param {string} id @param {string} title @param {Numbers} numbers */
-export function tableOfRows(id, title, { share, shares, columns }) {
-  const rows = shares.map((each, i) => ({ head: marked(each.toFixed(2)), kind: undefined, cells: columns.map(({ values, decimals }) => marked(values[i].toFixed(decimals))) }));
-  return foldedTable(id, title, [share, ...columns.map(({ head }) => head)], rows);
+/** A table of the numbers as they are, one row for each. @param {string} id @param {string} title @param {string} summary @param {Numbers} numbers */
+export function tableOfRows(id, title, summary, { share, shares, columns }) {
+  const rows = shares.map((each, i) => ({ head: marked(String(each)), kind: undefined, cells: columns.map(({ values, decimals }) => marked(values[i].toFixed(decimals))) }));
+  return foldedTable(id, title, summary, [share, ...columns.map(({ head }) => head)], rows);
 }
 
-/** @param {string} id @param {string} title @param {string[]} heads @param {{head: string, kind: string | undefined, cells: string[]}[]} rows */
-function foldedTable(id, title, heads, rows) {
+/** @param {string} id @param {string} title @param {string} summary @param {string[]} heads @param {{head: string, kind: string | undefined, cells: string[]}[]} rows */
+function foldedTable(id, title, summary, heads, rows) {
   return make(
     "details",
     { id: `${id}-numbers` },
-    make("summary", {}, say("page.chart-numbers")),
+    make("summary", {}, summary),
     make(
       "div",
       { class: "chart-table", id: `${id}-table`, tabindex: 0, role: "region", "aria-label": title },

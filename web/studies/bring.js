@@ -4,7 +4,7 @@
 import { make } from "../dom.js";
 import { button } from "../entry.js";
 import { post } from "../server.js";
-import { emptySheet } from "../sheet/sheet.js";
+import { emptySheet, isUntouched } from "../sheet/sheet.js";
 import { studyOf, sheetOf } from "../study/study.js";
 import { freshId } from "../study/ids.js";
 import { say } from "../texts.js";
@@ -115,7 +115,7 @@ async function ask(state, act) {
       base64,
       ...(columns ? { columns } : {}),
       ...(decimal ? { decimal } : {}),
-      into: studyOf(state.sheet),
+      ...(isUntouched(state.sheet) ? {} : { into: studyOf(state.sheet) }),
     });
     show(act, { standing: "read", answer });
   } catch (failure) {
@@ -144,29 +144,31 @@ function preview(state, act) {
     });
   if (answer.kind === "study") {
     const made = () => ({ ...sheetOf(answer.study), id: freshId(), archived: false });
-    return [...studyPreview(answer, file), make("div", { class: "chips" }, asNew(made), leave)];
+    return [...studyPreview(state, answer, file), make("div", { class: "chips" }, asNew(made), leave)];
   }
   const correct = (/** @type {{columns?: Record<string, number>, decimal?: string}} */ change) => {
     Object.assign(brought, { said: "" }, change);
     ask(state, act);
   };
   const count = answer.plates.length;
+  const takes = answer.canBeTaken ?? count > 0;
   return [
     ...runsPreview(state, answer, file, correct),
     make(
       "div",
       { class: "chips" },
-      button({
+      takes && button({
         id: "bring-onto",
         label: say("later.bring-onto"),
         kind: "main",
-        disabled: count === 0,
         press: () => {
-          act.edit((sheet) => ontoSheet(sheet, answer));
+          // an invented example, or a sheet that nothing was entered on, makes room: runs are never mixed with what is invented
+          if (isUntouched(state.sheet)) act.begin(asNewStudy(emptySheet(), answer, file));
+          else act.edit((sheet) => ontoSheet(sheet, answer));
           finish(act, say(count === 1 ? "later.brought-one" : "later.brought", { count }), "bring-choose");
         },
       }),
-      count > 0 && asNew(() => asNewStudy(emptySheet(), answer, file)),
+      takes && asNew(() => asNewStudy(emptySheet(), answer, file)),
       leave,
     ),
   ];

@@ -1,6 +1,7 @@
 // @ts-check
 /** What was found in the folder, and what is done with one study of it. */
 
+import { titleFrom } from "../line.js";
 import { get } from "../server.js";
 import { draftIds, draftOf, dropDraft, isSaved, keptOf, setDraft } from "../study/drafts.js";
 import { freshId } from "../study/ids.js";
@@ -15,6 +16,10 @@ import { say } from "../texts.js";
 
 /** While somebody types it is not searched yet [ms]. */
 const PAUSE = 200;
+/** How soon again where the server does not answer [ms]. */
+const AGAIN = 3000;
+/** As long after something was done the focus is given a new place if what had it goes [ms]. */
+const DOING = 3000;
 
 /** What is looked for, and what was found. */
 export const search = {
@@ -29,8 +34,12 @@ export const search = {
   troubles: [],
   /** @type {"new" | "asked" | "found" | "gone"} */
   standing: "new",
+  /** When it was found. @type {string | undefined} */
+  at: undefined,
   /** What is said once something was done. */
   said: "",
+  /** Where the focus goes if the row that has it goes, and until when. */
+  next: { id: "", until: 0 },
   /** Id of the study being renamed. */
   renaming: "",
 };
@@ -56,11 +65,27 @@ async function ask(act, from) {
     const found = await get(`/api/studies?${query}`);
     if (mine !== asked) return;
     const before = search.studies.slice(0, from);
-    Object.assign(search, { standing: "found", total: found.total, folder: found.folder, troubles: found.troubles, studies: [...before, ...found.studies] });
+    Object.assign(search, { standing: "found", at: new Date().toISOString(), total: found.total, folder: found.folder, troubles: found.troubles, studies: [...before, ...found.studies] });
   } catch {
     if (mine === asked) search.standing = "gone";
   }
-  if (mine === asked) act.look({ came: "studies" });
+  if (mine !== asked) return;
+  act.look({ came: "studies" });
+  giveFocus(act);
+  if (search.standing === "gone" && isShown()) searchSoon(act, AGAIN);
+}
+
+const isShown = () => document.getElementById("studies-inside") !== null && !document.getElementById("studies")?.hidden;
+
+/** Where the focus shall go if what has it goes with the row. @param {string} id */
+export function focusNext(id) {
+  search.next = { id, until: Date.now() + DOING };
+}
+
+/** Gives the focus a place where what had it is gone; somebody who went on elsewhere is left there. @param {Act} act */
+function giveFocus(act) {
+  if (document.activeElement !== document.body || Date.now() > search.next.until) return;
+  act.focus(document.getElementById(search.next.id) ? search.next.id : "studies-find");
 }
 
 /** Studies that only this browser has yet, but for the one shown. @param {State} state */
@@ -114,7 +139,7 @@ export async function change(state, act, id, change) {
 
 /** A copy with a name of its own. @param {any} study */
 export async function copyOf(study) {
-  const copy = { ...study, id: freshId(), title: say("later.copy-of", { title: study.title || say("page.untitled") }), archived: false };
+  const copy = { ...study, id: freshId(), title: titleFrom(study.title || say("page.untitled"), (title) => say("later.copy-of", { title })), archived: false };
   const sheet = sheetOf(copy);
   await taken(await put(studyOf({ ...sheet, created: new Date().toISOString() }), undefined));
   return copy;

@@ -6,13 +6,14 @@ import { choice } from "../entry.js";
 import { plateOnSheet } from "../study/study.js";
 import { timeOf } from "../study/head.js";
 import { marked, say } from "../texts.js";
+import { ranIn } from "./eluent.js";
 
 /** @typedef {import("../state.js").State} State */
 
 /** What a column may hold. */
 const MEANINGS = [
   "plate", "weak", "strong", "percent_strong", "eluent", "additive", "height_mm", "width_mm", "start_mm", "front_mm",
-  "lane", "spot", "centre_mm", "rf", "size_mm", "shape", "seen", "not_seen",
+  "lane", "spot", "centre_mm", "distance_mm", "front_distance_mm", "rf", "size_mm", "shape", "seen", "not_seen",
 ];
 
 /** Rows shown before the rest is folded away. */
@@ -21,25 +22,30 @@ const ROWS = 8;
 /** @param {string} file */
 const title = (file) => make("h4", { id: "preview-title", tabindex: -1 }, say("later.preview", { file }));
 
+/** @param {number} plates */
+function count(plates) {
+  if (plates === 0) return say("later.runs-none");
+  return plates === 1 ? say("later.runs-one") : say("later.runs-count", { count: plates });
+}
+
 /** @param {any[]} notes */
 const told = (notes) => (notes.length ? [make("ul", { class: "aside" }, ...notes.map(({ text }) => make("li", {}, text)))] : []);
 
-/** @param {any} answer @param {string} file */
-export function studyPreview({ study, notes }, file) {
+/** @param {State} state @param {any} answer @param {string} file */
+export function studyPreview(state, { study, notes }, file) {
   const facts = [
     say("later.preview-title", { title: study.title || say("page.untitled") }),
     say("later.preview-when", { when: timeOf(study.modified) }),
     say("later.preview-spots", { spots: study.spots.map((/** @type {any} */ spot) => spot.name || say("page.unnamed")).join(", ") }),
-    ...study.plates.map(plateWords),
+    ...study.plates.map((/** @type {any} */ plate, /** @type {number} */ i) => plateWords(state, plate, i)),
   ];
   return [title(file), make("ul", { id: "preview-study" }, ...facts.map((fact) => make("li", {}, fact))), ...told(notes)];
 }
 
-/** @param {any} plate @param {number} i */
-function plateWords(plate, i) {
-  const { eluent, lanes } = plateOnSheet(plate);
-  const readings = lanes.flatMap((lane) => lane.readings).length;
-  return say(readings === 1 ? "later.preview-plate-one" : "later.preview-plate", { number: i + 1, eluent: marked(eluent) || say("later.no-eluent"), readings });
+/** @param {State} state @param {any} plate @param {number} i @param {string} [said] what the file says of its eluent */
+function plateWords(state, plate, i, said) {
+  const readings = plate.lanes.flatMap((/** @type {any} */ lane) => lane.readings).length;
+  return say(readings === 1 ? "later.preview-plate-one" : "later.preview-plate", { number: i + 1, eluent: ranIn(state, plate, said), readings });
 }
 
 /**
@@ -63,9 +69,9 @@ export function runsPreview(state, answer, file, correct) {
         chosen: (decimal) => correct({ decimal }),
       }),
     ),
-    rejected(answer.rejected, answer.rejectedInAll),
-    make("p", { id: "bring-count" }, say(answer.plates.length === 1 ? "later.runs-one" : "later.runs-count", { count: answer.plates.length })),
-    make("ul", { id: "preview-runs" }, ...answer.plates.map((/** @type {any} */ plate, /** @type {number} */ i) => make("li", {}, runWords(answer, plate, i)))),
+    answer.plates.length + answer.rejected.length > 0 && rejected(answer.rejected, answer.rejectedInAll),
+    make("p", { id: "bring-count" }, count(answer.plates.length)),
+    make("ul", { id: "preview-runs" }, ...answer.plates.map((/** @type {any} */ plate, /** @type {number} */ i) => make("li", {}, runWords(state, answer, plate, i)))),
   ];
 }
 
@@ -81,12 +87,15 @@ function oneColumn(state, columns, column, correct) {
     id: `column-${index}`,
     label: say("later.column", { header: header || say("later.column-number", { number: index + 1 }) }),
     value: meaning ?? "",
-    options: [{ value: "", text: say("later.column-none") }, ...MEANINGS.map((value) => ({ value, text: say(`later.column-${value.replace("_", "-")}`) }))],
+    options: [{ value: "", text: say("later.column-none") }, ...MEANINGS.map((value) => ({ value, text: say(`later.column-${value.replaceAll("_", "-")}`) })), ...unheardOf(meaning)],
     chosen,
   });
   entry.append(make("p", { class: "aside examples" }, examples.join(" \u00b7 ")));
   return entry;
 }
+
+/** A meaning that a newer program knows stands as it is. @param {string | null} meaning */
+const unheardOf = (meaning) => (meaning && !MEANINGS.includes(meaning) ? [{ value: meaning, text: meaning }] : []);
 
 /** @param {any[]} rows the first of them @param {number} count of all */
 function rejected(rows, count) {
@@ -103,12 +112,13 @@ function rejected(rows, count) {
   );
 }
 
-/** @param {any} answer @param {any} plate @param {number} i */
-function runWords(answer, plate, i) {
+/** @param {State} state @param {any} answer @param {any} plate @param {number} i */
+function runWords(state, answer, plate, i) {
   const names = new Map(answer.spots.map((/** @type {any} */ spot) => [spot.id, spot.name || say("page.unnamed")]));
   const seen = plateOnSheet(plate).lanes.flatMap((lane) => lane.readings).map(({ spots, by, typed }) => {
     const spot = spots.map((id) => names.get(id) ?? id).join(" + ") || say("later.no-name");
     return say(by === "rf" ? "later.read-rf" : "later.read-mm", { spot, value: marked(typed) });
   });
-  return `${plateWords(plate, i)} ${seen.join("; ")}`;
+  const jar = answer.jars?.find((/** @type {any} */ each) => each.plate === plate.id);
+  return `${plateWords(state, plate, i, jar?.said)} ${seen.join("; ")}`;
 }

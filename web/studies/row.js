@@ -3,9 +3,10 @@
 
 import { make } from "../dom.js";
 import { button, typedField } from "../entry.js";
+import { LONGEST_TITLE } from "../line.js";
 import { timeOf } from "../study/head.js";
 import { say } from "../texts.js";
-import { change, copyOf, done, search, studyNow } from "./found.js";
+import { change, copyOf, done, focusNext, search, searchSoon, studyNow } from "./found.js";
 import { takeRuns, takeStudy } from "./take.js";
 
 /** @typedef {import("../state.js").State} State @typedef {import("../state.js").Act} Act @typedef {import("./found.js").Found} Found */
@@ -48,8 +49,12 @@ function facts({ spots, plates, modified, origin }) {
 }
 
 /** @param {Act} act @param {Found} study */
-async function open(act, { id }) {
-  await act.open(id);
+async function open(act, { id, title }) {
+  const outcome = await act.open(id, title);
+  if (outcome !== "shown") {
+    searchSoon(act, 0); // the list may be old
+    return;
+  }
   act.look({ studies: "folded" });
   act.focus("title");
 }
@@ -60,12 +65,11 @@ function deeds(state, act, study, title) {
   const deed = (/** @type {string} */ what, /** @type {() => void} */ press) =>
     button({ id: `${what}-${id}`, label: say(`later.do-${what}`), name: `${say(`later.do-${what}`)}: ${title}`, press });
   const move = (/** @type {boolean} */ archived) => async () => {
-    const next = nextTo(id);
+    focusNext(nextTo(id));
     await done(act, async () => {
       await change(state, act, id, { archived });
       return say(archived ? "later.archived" : "later.restored", { title });
     });
-    focusIfLost(act, next);
   };
   return [
     deed("rename", () => {
@@ -74,18 +78,13 @@ function deeds(state, act, study, title) {
       act.focus(`name-${id}`);
     }),
     deed("copy", async () => {
+      focusNext(`copy-${id}`);
       await done(act, async () => say("later.copied", { title: (await copyOf(await studyNow(state, id))).title }));
-      focusIfLost(act, `copy-${id}`);
     }),
     study.archived ? deed("restore", move(false)) : deed("archive", move(true)),
     deed("json", () => done(act, async () => takeStudy(await studyNow(state, id)))),
-    deed("csv", () => done(act, async () => takeRuns(act, id, study.title))),
+    deed("csv", () => done(act, async () => takeRuns(act, study))),
   ];
-}
-
-/** Gives the focus a place where what had it is gone; somebody who went on elsewhere is left there. @param {Act} act @param {string} id */
-function focusIfLost(act, id) {
-  if (document.activeElement === document.body) act.focus(id);
 }
 
 /** Where the focus goes when a row goes. @param {string} id */
@@ -107,16 +106,16 @@ function rename(state, act, study) {
   const keep = async () => {
     const title = entry()?.value ?? study.title;
     leave();
+    focusNext("studies-find"); // it may no longer be among those searched for
     await done(act, async () => {
       await change(state, act, id, { title });
       return say("later.renamed", { title: title || say("page.untitled") });
     });
-    focusIfLost(act, "studies-find"); // it may no longer be among those searched for
   };
   return make(
     "div",
     { class: "study-rename", id: `rename-entry-${id}`, onkeydown: (event) => { if (event.key === "Escape") { event.stopPropagation(); leave(); } } },
-    typedField(state, { id: `name-${id}`, label: say("page.title"), value: entry()?.value ?? study.title, typed: () => {}, entered: keep }),
+    typedField(state, { id: `name-${id}`, label: say("page.title"), value: entry()?.value ?? study.title, longest: LONGEST_TITLE, typed: () => {}, entered: keep }),
     button({ id: `name-keep-${id}`, label: say("later.rename-keep"), press: keep }),
     button({ id: `name-leave-${id}`, label: say("later.rename-leave"), kind: "small", press: leave }),
   );

@@ -1,6 +1,7 @@
 // @ts-check
 /** Runs of a table become plates of a sheet. */
 
+import { titleFrom } from "../line.js";
 import { addPlate, freeId, isGiven, readingsOf } from "../sheet/sheet.js";
 import { plateOnSheet } from "../study/study.js";
 
@@ -40,7 +41,7 @@ const usedIn = (plates) =>
 /** A study of these runs alone, in the solvents of the last. @param {Sheet} sheet an empty one @param {Runs} runs @param {string} file its name */
 export function asNewStudy(sheet, runs, file) {
   const last = runs.plates[runs.plates.length - 1];
-  Object.assign(sheet, { title: file.replace(/\.[^.]*$/, ""), spots: [], plates: [], weak: last.weak, strong: last.strong, additive: { ...last.additive } });
+  Object.assign(sheet, { title: titleFrom(file.replace(/\.[^.]*$/, "")), spots: [], plates: [], weak: last.weak, strong: last.strong, additive: { ...last.additive } });
   ontoSheet(sheet, runs);
   if (sheet.spots.length === 0) sheet.spots.push({ id: "s1", name: "A" });
   return sheet;

@@ -4,7 +4,7 @@
 import { make } from "../dom.js";
 import { button, typedField } from "../entry.js";
 import { styled } from "../later.js";
-import { closeStudies } from "../study/head.js";
+import { closeStudies, timeOf } from "../study/head.js";
 import { furtherTexts, say } from "../texts.js";
 import { bringView } from "./bring.js";
 import { onlyHere, search, searchFurther, searchSoon } from "./found.js";
@@ -20,7 +20,7 @@ let foundFor = "";
 /** @param {State} state @param {Act} act @returns {Element[]} */
 export function studiesView(state, act) {
   const now = `${state.sheet.id} ${state.study.standing.at ?? ""} ${state.study.standing.kind} ${document.documentElement.lang}`;
-  if (now !== foundFor) {
+  if (now !== foundFor || !document.getElementById("studies-inside")) {
     foundFor = now;
     searchSoon(act, 0);
   }
@@ -36,7 +36,7 @@ export function studiesView(state, act) {
       ),
       ...troubles(),
       make("div", { class: "studies-search", id: "studies-search" }, find(state, act), which(act)),
-      make("p", { id: "studies-said", class: "aside", role: "status" }, [search.said, count()].filter(Boolean).join(" ")),
+      make("p", { id: "studies-said", class: search.standing === "gone" ? "fault" : "aside", role: "status" }, [search.said, count()].filter(Boolean).join(" ")),
       here(state, act),
       make("ul", { id: "studies-list", "aria-labelledby": "studies-title" }, ...search.studies.map((study) => studyRow(state, act, study))),
       search.studies.length < search.total && search.standing === "found" && button({ id: "studies-further", label: say("later.further"), press: () => searchFurther(act) }),
@@ -83,8 +83,9 @@ function which(act) {
 }
 
 function count() {
-  if (search.standing === "gone") return say("later.studies-gone");
+  if (search.standing === "gone") return [say("later.studies-gone"), search.studies.length > 0 && say("later.studies-old", { when: timeOf(search.at) })].filter(Boolean).join(" ");
   if (search.standing !== "found") return "";
+  if (search.total === 0 && search.said) return ""; // what was done took the last one away
   if (search.total === 0) return say(search.find ? "later.none-found" : search.which === "archived" ? "later.none-archived" : "later.none");
   return say(search.total === 1 ? "later.one-study" : "later.some-studies", { count: search.total, folder: search.folder });
 }

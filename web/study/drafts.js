@@ -22,6 +22,7 @@ const DRAFT = "midplate-study-";
 const KEPT = "midplate-kept-";
 const LAST = "midplate-last";
 const BOTH = "midplate-both";
+const TROUBLES = "midplate-troubles-seen";
 /** Under which one sheet was kept before there were studies. */
 const FORMER = "midplate-sheet";
 
@@ -149,6 +150,12 @@ export function bothKept() {
 
 /** @param {Both | undefined} both */
 export const setBothKept = (both) => (both ? set(BOTH, JSON.stringify(both)) : remove(BOTH));
+
+/** What was told of the folder and put aside. */
+export const troublesSeen = () => get(TROUBLES) ?? "";
+
+/** @param {string} troubles */
+export const setTroublesSeen = (troubles) => set(TROUBLES, troubles);
 
 /**
  * Hears what other windows of this browser write.

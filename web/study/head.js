@@ -4,6 +4,7 @@
 import { make } from "../dom.js";
 import { button, typedField } from "../entry.js";
 import { fetchLater, later } from "../later.js";
+import { LONGEST_NOTES, LONGEST_TITLE } from "../line.js";
 import { say } from "../texts.js";
 
 /** @typedef {import("../state.js").State} State @typedef {import("../state.js").Act} Act */
@@ -28,7 +29,7 @@ export function headView(state, act) {
         press: () => (open ? closeStudies(act) : openStudies(act)),
       }),
     ),
-    make("p", { id: "kept", class: "aside kept", "data-kept": study.standing.kind }, ...keptWords(state, act)),
+    make("div", { id: "kept", class: study.standing.kind in NOT_SAVED ? "kept not-saved" : "aside kept", "data-kept": study.standing.kind }, ...keptWords(state, act)),
     make(
       "details",
       { id: "notes-fold", open: false },
@@ -37,6 +38,7 @@ export function headView(state, act) {
       make("textarea", {
         id: "notes",
         rows: 5,
+        maxlength: LONGEST_NOTES,
         oninput: (event) => {
           if (!event.isComposing) act.edit((next) => { next.notes = event.target.value; }, "notes");
         },
@@ -55,6 +57,7 @@ function titleEntry(state, act) {
     label: say("page.title"),
     hidden: "label",
     value: state.sheet.title,
+    longest: LONGEST_TITLE,
     typed: (title) => act.edit((next) => { next.title = title; }, "title"),
     left: act.rest,
   });
@@ -78,43 +81,72 @@ export function timeOf(at) {
   return today ? time : `${when.toLocaleDateString(lang, { day: "numeric", month: "long", year: "numeric" })}, ${time}`;
 }
 
+/** What is told of a study that is not saved, and by which word it begins. */
+const NOT_SAVED = { gone: "page.not-in-folder", nowhere: "page.not-kept-anywhere", elsewhere: "page.not-in-this-folder", refused: "page.not-saved-word" };
+
+/** A sign and a word, for nobody may take it for "saved". @param {keyof typeof NOT_SAVED} kind */
+const caution = (kind) => [make("span", { class: "caution-sign", "aria-hidden": "true" }, "!"), make("strong", {}, say(NOT_SAVED[kind])), " "];
+
 /** What is saved, where and when; or what is not, and why. @param {State} state @param {Act} act @returns {(string | Node | false)[]} */
 function keptWords({ sheet, study }, act) {
   const { standing, folder } = study;
   const again = (/** @type {string} */ label) => button({ id: "save-again", label: say(label), kind: "small", press: act.save });
   switch (standing.kind) {
     case "untouched":
-      return [say("page.kept-untouched")];
+      return [make("p", {}, say("page.kept-untouched")), ...elsewhereKept(sheet, study, act)];
     case "saved":
-      return [say(folder ? "page.saved-in" : "page.saved", { time: timeOf(standing.at), folder: folder ?? "", file: `${sheet.id}.json` })];
+      return [
+        make(
+          "details",
+          { id: "saved-where", open: false },
+          make("summary", {}, say("page.saved", { time: timeOf(standing.at) })),
+          make("p", { id: "saved-file" }, say(folder ? "page.saved-in" : "page.saved-as", { folder: folder ?? "", file: `${sheet.id}.json` })),
+        ),
+      ];
     case "saving":
       return [say("page.saving")];
     case "gone":
-      return [say("page.saved-later")];
+      return [...caution("gone"), say("page.saved-later")];
     case "browser":
       return [say("page.kept")];
     case "nowhere":
-      return [say("page.not-kept")];
+      return [...caution("nowhere"), say("page.not-kept")];
     case "elsewhere":
-      return [say("page.saved-elsewhere", { folder: folder ?? "" }), " ", again("page.save-here")];
+      return [...caution("elsewhere"), say("page.saved-elsewhere", { folder: folder ?? "" }), " ", again("page.save-here")];
     default:
-      return [say("page.not-saved", { why: standing.text ?? "" }), " ", again("page.save-again")];
+      return [...caution("refused"), say("page.not-saved", { why: standing.text ?? "" }), " ", again("page.save-again")];
   }
+}
+
+/** Beside a sheet that nothing was entered on yet: the study before it, or those that the folder has. @param {State["sheet"]} sheet @param {State["study"]} study @param {Act} act */
+function elsewhereKept(sheet, study, act) {
+  const { before } = study;
+  if (before) return [make("p", { id: "study-before" }, say("page.study-before", { title: before.title || say("page.untitled") }))];
+  return sheet.example === "yes" ? [] : studiesKept(study, act);
+}
+
+/** A way to the studies of the folder for whoever has none of them on the sheet. @param {State["study"]} study @param {Act} act */
+export function studiesKept({ standing, total }, act) {
+  if (standing.kind !== "untouched" || total === 0) return [];
+  return [
+    make("p", { id: "studies-kept" }, button({ id: "studies-kept-open", label: total === 1 ? say("page.study-kept") : say("page.studies-kept", { count: total }), kind: "small", press: () => openStudies(act) })),
+  ];
 }
 
 /** What a person has to know about this study. @param {State} state @param {Act} act */
 function told({ sheet, study }, act) {
   const { both, unknown, changed, notices, troubles } = study;
   const lines = [];
+  const seen = (/** @type {"both" | "unknown" | "troubles"} */ what) => button({ id: `${what}-seen`, label: say("page.told-seen"), kind: "small", press: () => act.seen(what) });
   if (both && [both.was, both.mine].includes(sheet.id)) {
     const [here, other, title] = sheet.id === both.mine ? ["page.both-mine", both.was, both.title] : ["page.both-theirs", both.mine, both.mineTitle];
-    lines.push([say(here), " ", make("a", { id: "both-other", href: `#${other}`, class: "button" }, say("page.both-go", { title: title || say("page.untitled") })), " ", button({ id: "both-seen", label: say("page.told-seen"), kind: "small", press: act.seen })]);
+    lines.push([say(here), " ", make("a", { id: "both-other", href: `#${other}`, class: "button" }, say("page.both-go", { title: title || say("page.untitled") })), " ", seen("both")]);
   }
-  if (unknown) lines.push([say(unknown.how === "gone" ? "page.study-gone" : "page.study-unknown", { id: unknown.id }), " ", button({ id: "unknown-seen", label: say("page.told-seen"), kind: "small", press: act.seen })]);
+  if (unknown) lines.push([unknown.how === "gone" ? say("page.study-gone", { title: unknown.title }) : say("page.study-unknown", { id: unknown.id }), " ", seen("unknown")]);
   if (changed) lines.push([say("page.study-changed")]);
   if (sheet.archived) lines.push([say("page.study-archived"), " ", button({ id: "restore", label: say("page.study-restore"), kind: "small", press: () => act.archive(false) })]);
   for (const notice of notices) lines.push([notice]);
-  if (troubles) lines.push([say("page.folder-troubles")]);
+  if (troubles) lines.push([say("page.folder-troubles"), " ", seen("troubles")]);
   return [lines.length > 0 && make("ul", { id: "study-told", class: "told" }, ...lines.map((pieces) => make("li", {}, ...pieces)))];
 }
 

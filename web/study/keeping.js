@@ -5,7 +5,8 @@
  */
 
 import { isUntouched } from "../sheet/sheet.js";
-import { say } from "../texts.js";
+import { titleFrom } from "../line.js";
+import { canSpeak, say } from "../texts.js";
 import { bothKept, draftIds, draftOf, hearOtherWindows, isSaved, keptOf, prune, setBothKept, setDraft, setKept, setLastShown } from "./drafts.js";
 import { freshId } from "./ids.js";
 import { saveDraft, studyThere } from "./saving.js";
@@ -143,6 +144,7 @@ export class Keeper {
   }
 
   async #saveAll() {
+    if (!canSpeak()) return this.#soon(PAUSE); // what would have to be told has no words yet
     const { id } = this.#history.sheet;
     for (const each of [id, ...draftIds().filter((other) => other !== id)]) {
       if (this.#isDue(each)) await locked(each, () => this.#saveOne(each));
@@ -176,7 +178,7 @@ export class Keeper {
   #keepBoth(id, there) {
     const draft = draftOf(id);
     if (!draft) return;
-    const other = { id: freshId(), title: say("page.second-version", { title: draft.sheet.title || say("page.untitled") }) };
+    const other = { id: freshId(), title: titleFrom(draft.sheet.title || say("page.untitled"), (title) => say("page.second-version", { title })) };
     const second = (/** @type {Sheet} */ sheet) => (sheet.id === id ? { ...sheet, ...other } : sheet);
     setDraft(second(draft.sheet), draft.before.map(second));
     setBothKept({ was: id, mine: other.id, title: there.study.title, mineTitle: other.title });

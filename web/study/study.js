@@ -1,6 +1,7 @@
 // @ts-check
 /** The sheet as the study that is kept, and back: numbers as numbers where what was typed is one, else as it was typed. */
 
+import { oneLine } from "../line.js";
 import { decimal, percentStrong, written } from "../numbers.js";
 
 /** @typedef {import("../sheet/sheet.js").Sheet} Sheet @typedef {import("../sheet/sheet.js").Plate} Plate @typedef {import("../sheet/sheet.js").Spot} Spot */
@@ -10,7 +11,7 @@ const ORIGIN = { yes: "example", changed: "from-example", no: "own" };
 /** @param {Sheet} sheet @param {Date} [now] */
 export function studyOf(sheet, now = new Date()) {
   const { weak, strong, additive, windowKind, apart } = sheet;
-  return formed({
+  return kept({
     format: "midplate-study",
     version: 2,
     id: sheet.id,
@@ -126,11 +127,17 @@ function readingOnSheet({ centreMm, rf, ...rest }) {
   return centreMm === undefined ? { ...rest, by: "rf", typed: typed(rf) } : { ...rest, by: "mm", typed: typed(centreMm) };
 }
 
-/** With half characters, which no file can hold, replaced. @param {any} value @returns {any} */
-function formed(value) {
-  if (typeof value === "string") return value.replace(/\p{Surrogate}/gu, "\ufffd");
-  if (Array.isArray(value)) return value.map(formed);
-  if (value && typeof value === "object") return Object.fromEntries(Object.entries(value).map(([key, each]) => [formed(key), formed(each)]));
+/** As a file can hold it: only notes have several lines. @param {any} study @returns {any} */
+const kept = ({ notes, ...rest }) => ({ ...formed(rest, (text) => oneLine(whole(text))), notes: whole(notes) });
+
+/** With half characters, which no file can hold, replaced. @param {string} text */
+const whole = (text) => text.replace(/\p{Surrogate}/gu, "\ufffd");
+
+/** With each text in it put into form. @param {any} value @param {(text: string) => string} form @returns {any} */
+function formed(value, form) {
+  if (typeof value === "string") return form(value);
+  if (Array.isArray(value)) return value.map((each) => formed(each, form));
+  if (value && typeof value === "object") return Object.fromEntries(Object.entries(value).map(([key, each]) => [form(key), formed(each, form)]));
   return value;
 }
 

@@ -2,7 +2,7 @@
 /** What is told of the study that is shown: how it is kept, what is in the folder, and what somebody else did. */
 
 import { get } from "../server.js";
-import { bothKept, setBothKept } from "./drafts.js";
+import { bothKept, draftOf, setBothKept, setTroublesSeen, troublesSeen } from "./drafts.js";
 import { isUntouched } from "../sheet/sheet.js";
 
 /** @typedef {import("./keeping.js").Keeper} Keeper @typedef {import("./keeping.js").Standing} Standing */
@@ -12,17 +12,21 @@ import { isUntouched } from "../sheet/sheet.js";
  * @property {Standing} standing
  * @property {string} [folder] in which studies are kept
  * @property {number} total how many are in it and at hand
- * @property {boolean} troubles whether something in it has to be told
+ * @property {string} troubles what in it has to be told, as one text that changes when it does; empty where nothing has, or it was put aside
  * @property {import("./drafts.js").Both} [both] two versions that were kept because two people changed one study
- * @property {{id: string, how: "unknown" | "gone"}} [unknown] the study that somebody wanted and that was not to be had
+ * @property {{id: string, title: string, how: "unknown" | "gone"}} [unknown] the study that somebody wanted and that was not to be had
+ * @property {{id: string, title: string}} [before] the study that stood here before a new one was begun
  * @property {boolean} changed whether it was changed elsewhere since it was last shown here
  * @property {string[]} notices what the folder tells of it
  */
 
+/** Two looks at the folder are at least so far apart, when somebody comes back to the window [ms]. */
+const REST = 1000;
+
 /** @param {Keeper} keeper @param {import("../sheet/history.js").History} history @param {() => void} changed what to do after each change */
 export function studyTold(keeper, history, changed) {
   /** @type {StudyTold} */
-  const now = { standing: keeper.standing, total: 0, troubles: false, changed: false, notices: [] };
+  const now = { standing: keeper.standing, total: 0, troubles: "", changed: false, notices: [] };
   let of = history.sheet.id;
   /** Studies that are known to be in the folder. @type {Set<string>} */
   const there = new Set();
@@ -44,7 +48,7 @@ export function studyTold(keeper, history, changed) {
   async function folder() {
     try {
       const { folder: path, total, troubles } = await get("/api/studies?which=at-hand");
-      Object.assign(now, { folder: path, total, troubles: troubles.length > 0 });
+      Object.assign(now, { folder: path, total, troubles: untold(troubles) });
       changed();
     } catch {
       // it is asked again after the next save
@@ -59,16 +63,24 @@ export function studyTold(keeper, history, changed) {
     changed();
   }
 
-  /** @param {string} id @param {"shown" | "unknown" | "gone"} outcome */
-  function opened(id, outcome) {
-    now.unknown = outcome === "shown" ? undefined : { id, how: outcome };
+  /** @param {string} id @param {"shown" | "unknown" | "gone"} outcome @param {string} [title] of it, where it is known */
+  function opened(id, outcome, title = draftOf(id)?.sheet.title) {
+    now.unknown = outcome === "shown" ? undefined : { id, title: title || id, how: outcome };
     if (outcome === "shown") compare();
     else changed();
   }
 
-  document.addEventListener("visibilitychange", () => {
-    if (document.visibilityState === "visible") compare();
-  });
+  let lookedAt = 0;
+
+  /** Somebody comes back to this window: it may be old by now. */
+  function back() {
+    if (document.visibilityState !== "visible" || Date.now() - lookedAt < REST) return;
+    lookedAt = Date.now();
+    folder();
+    compare();
+  }
+  document.addEventListener("visibilitychange", back);
+  window.addEventListener("focus", back);
 
   return {
     now,
@@ -79,11 +91,29 @@ export function studyTold(keeper, history, changed) {
       folder();
       if (!isUntouched(history.sheet)) compare();
     },
-    open: async (/** @type {string} */ id) => opened(id, await keeper.open(id)),
-    seen: () => {
-      setBothKept(undefined);
-      now.unknown = undefined;
+    open: async (/** @type {string} */ id, /** @type {string | undefined} */ title) => {
+      const outcome = await keeper.open(id);
+      opened(id, outcome, title);
+      return outcome;
+    },
+    /** Another is begun after a study, which is kept. */
+    begun: (/** @type {import("../sheet/sheet.js").Sheet} */ before) => {
+      if (!isUntouched(before)) now.before = { id: before.id, title: before.title };
+    },
+    seen: (/** @type {"both" | "unknown" | "troubles"} */ what) => {
+      if (what === "both") setBothKept(undefined);
+      if (what === "unknown") now.unknown = undefined;
+      if (what === "troubles") {
+        setTroublesSeen(now.troubles);
+        now.troubles = "";
+      }
       changed();
     },
   };
+}
+
+/** What nobody has put aside yet. @param {{file: string, kind: string}[]} troubles */
+function untold(troubles) {
+  const all = troubles.map(({ file, kind }) => `${kind} ${file}`).sort().join("\n");
+  return all === troublesSeen() ? "" : all;
 }

@@ -4,6 +4,7 @@
 import { make } from "../dom.js";
 import { button, choice, typedField } from "../entry.js";
 import { styled } from "../later.js";
+import { LONGEST_SMILES } from "../line.js";
 import { colourOf, fullName } from "../plate/names.js";
 import { saidOf } from "../request.js";
 import { openWhat } from "../sheet/identity.js";
@@ -98,6 +99,7 @@ function smilesEntry(state, act, spot) {
       id,
       label: say("later.smiles"),
       value: whatOf(spot).smiles,
+      longest: LONGEST_SMILES,
       typed: (value) => editWhat(act, spot, (what) => { what.smiles = value; }, id),
       entered: () => leaveRead(state, act, spot),
       left: act.rest,

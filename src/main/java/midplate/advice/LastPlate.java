@@ -71,17 +71,30 @@ final class LastPlate {
                                         one -> readings(pair.other()).stream().allMatch(other -> isApart(one, other))));
     }
 
-    /** Where a spot was read, by its label or as an unlabelled spot that it most likely is. */
+    /**
+     * Where a spot was read, by its label or as an unlabelled spot that it most likely is: one of a lane that has a spot for each
+     * compound, since in one with fewer some compound may not have been there at all.
+     */
     private List<Reading> readings(String spot) {
         Reading labelled = plate.readings().get(spot);
         return Stream.concat(
                         Stream.ofNullable(labelled),
                         knowledge.guesses().stream()
                                 .filter(guess -> guess.run() == plate.number())
+                                .filter(guess -> isAccountedFor(guess.lane()))
                                 .filter(guess -> guess.guess().probability() >= LIKELY)
-                                .filter(guess -> guess.guess().spots().contains(spot))
+                                .filter(guess -> guess.guess().spots().equals(List.of(spot)))
                                 .map(SpotGuess::reading))
                 .toList();
+    }
+
+    private boolean isAccountedFor(int number) {
+        return plate.unlabelled().stream()
+                .filter(lane -> lane.lane() == number)
+                .anyMatch(lane -> question.spots().stream()
+                                .filter(spot -> !lane.labelled().contains(spot))
+                                .count()
+                        <= lane.spots().size());
     }
 
     private boolean showsByNumber() {

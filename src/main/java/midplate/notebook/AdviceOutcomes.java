@@ -10,7 +10,6 @@ import midplate.notebook.GivenAdvice.Foretold;
 import midplate.notebook.ScoredAdvice.Outcome;
 import midplate.notebook.ScoredAdvice.SpotOutcome;
 import midplate.plate.Reading;
-import midplate.words.Digits;
 import midplate.words.Message;
 
 /**
@@ -67,11 +66,20 @@ public final class AdviceOutcomes {
     }
 
     private static boolean isSame(StudyPlate plate, GivenAdvice advice) {
-        if (plate.percentStrong().isEmpty()
-                || advice.after().contains(plate.id())
-                || !plate.weak().equals(advice.weak())
-                || !plate.strong().equals(advice.strong())
+        if (advice.after().contains(plate.id())
+                || !isSamePair(plate, advice)
                 || !SaidAdditive.same(plate.additive(), advice.additive())) {
+            return false;
+        }
+        return isSameRatio(plate, advice);
+    }
+
+    static boolean isSamePair(StudyPlate plate, GivenAdvice advice) {
+        return plate.weak().equals(advice.weak()) && plate.strong().equals(advice.strong());
+    }
+
+    static boolean isSameRatio(StudyPlate plate, GivenAdvice advice) {
+        if (plate.percentStrong().isEmpty()) {
             return false;
         }
         double off = Math.abs(plate.percentStrong().getAsDouble() - advice.percentStrong());
@@ -80,8 +88,7 @@ public final class AdviceOutcomes {
 
     private ScoredAdvice scored(int number, GivenAdvice advice, Optional<StudyPlate> plate) {
         if (plate.isEmpty()) {
-            return notRun(
-                    number, advice, Message.of("outcome.not-run", "percent", Digits.percent(advice.percentStrong())));
+            return notRun(number, advice, new NearlyRun(study).of(advice));
         }
         StudyPlate run = plate.get();
         if (!SeenPlate.hasAnything(run)) {
@@ -102,11 +109,12 @@ public final class AdviceOutcomes {
         }
         return new SpotsAccounted(advice, seen)
                 .whole()
-                .map(all -> judged(number, advice, run, all))
+                .map(all -> judged(number, advice, run, all, seen))
                 .orElseGet(() -> notTold(number, advice, run, seen.readings(), Message.of("outcome.unaccounted")));
     }
 
-    private ScoredAdvice judged(int number, GivenAdvice advice, StudyPlate run, SpotsAccounted.All all) {
+    private ScoredAdvice judged(
+            int number, GivenAdvice advice, StudyPlate run, SpotsAccounted.All all, SeenPlate seen) {
         Judgement inside = all.inside();
         Judgement apart = all.apart();
         if (inside == Judgement.NO || apart == Judgement.NO) {
@@ -116,9 +124,19 @@ public final class AdviceOutcomes {
             return scored(number, advice, run, Outcome.MISSED, why, all);
         }
         if (inside == Judgement.YES && apart == Judgement.YES) {
-            return scored(number, advice, run, Outcome.CAME_TRUE, Message.of("outcome.came-true"), all);
+            return scored(number, advice, run, Outcome.CAME_TRUE, cameTrue(advice, all, seen), all);
         }
         return scored(number, advice, run, Outcome.NOT_TOLD, Message.of("outcome.unsure"), all);
+    }
+
+    private static Message cameTrue(GivenAdvice advice, SpotsAccounted.All all, SeenPlate seen) {
+        int more = new SpotsAccounted(advice, seen).more();
+        if (more > 0) {
+            return more == 1
+                    ? Message.of("outcome.came-true-one-more")
+                    : Message.of("outcome.came-true-more", "count", more);
+        }
+        return Message.of(all.unlabelled().isEmpty() ? "outcome.came-true" : "outcome.came-true-unlabelled");
     }
 
     private static ScoredAdvice scored(

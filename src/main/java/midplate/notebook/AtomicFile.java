@@ -149,7 +149,7 @@ final class AtomicFile {
 
     /** Whether a file system knows no such thing for folders; some that are mounted over a network do not. */
     private static boolean cannotAtAll(IOException failure) {
-        String said = SystemFaults.said(failure).toLowerCase(Locale.ROOT);
+        String said = SystemFaults.words(failure).toLowerCase(Locale.ROOT);
         return said.contains("invalid argument") || said.contains("not supported");
     }
 

@@ -30,9 +30,6 @@ final class FileReading {
     FoundFile look(Path file) {
         String shown = rooms.shown(file);
         Optional<StudyId> id = FolderRooms.id(file.getFileName().toString());
-        if (id.isEmpty()) {
-            return Left.of(shown, FolderTrouble.Kind.MISNAMED, Message.of("folder.file-no-id", "file", shown));
-        }
         try {
             BasicFileAttributes found =
                     Files.readAttributes(file, BasicFileAttributes.class, LinkOption.NOFOLLOW_LINKS);
@@ -43,7 +40,8 @@ final class FileReading {
             if (found.size() > MOST_BYTES) {
                 return Left.of(shown, FolderTrouble.Kind.TOO_LARGE, Message.of("folder.file-too-large", "file", shown));
             }
-            return understood(shown, id.get(), Files.readAllBytes(file));
+            byte[] content = Files.readAllBytes(file);
+            return id.isEmpty() ? withoutId(shown, content) : understood(file, id.get(), content);
         } catch (NoSuchFileException e) {
             return new Nothing();
         } catch (IOException e) {
@@ -51,29 +49,42 @@ final class FileReading {
         }
     }
 
-    private FoundFile understood(String shown, StudyId id, byte[] content) {
+    /** Under such a name a person puts a copy, and one should know of which study. */
+    private FoundFile withoutId(String shown, byte[] content) {
+        try {
+            return otherId(shown, format.read(FileSeal.without(content)).id());
+        } catch (UnreadableStudy | RuntimeException e) { // whatever it is, it stays
+            return Left.of(shown, FolderTrouble.Kind.MISNAMED, Message.of("folder.file-no-id", "file", shown));
+        }
+    }
+
+    private static Left otherId(String shown, StudyId id) {
+        return Left.of(
+                shown,
+                FolderTrouble.Kind.MISNAMED,
+                Message.of("folder.file-other-id", "file", shown, Troubles.STUDY, id.value()));
+    }
+
+    private FoundFile understood(Path file, StudyId id, byte[] content) {
+        String shown = rooms.shown(file);
         try {
             Study study = format.read(FileSeal.without(content));
             return study.id().equals(id)
                     ? new Good(study, StudyTag.of(content), FileSeal.state(content), content)
-                    : Left.of(
-                            shown,
-                            FolderTrouble.Kind.MISNAMED,
-                            Message.of(
-                                    "folder.file-other-id",
-                                    "file",
-                                    shown,
-                                    "id",
-                                    study.id().value()));
+                    : otherId(shown, study.id());
         } catch (UnreadableStudy e) {
-            return notUnderstood(shown, id, content, e);
+            return notUnderstood(file, id, content, e);
         } catch (RuntimeException e) { // a slip of this program must not move anybody's file
             return unreadable(shown, e.getClass().getSimpleName());
         }
     }
 
-    private static FoundFile notUnderstood(String shown, StudyId id, byte[] content, UnreadableStudy why) {
+    private FoundFile notUnderstood(Path file, StudyId id, byte[] content, UnreadableStudy why) {
+        String shown = rooms.shown(file);
         if (why.kind() == UnreadableStudy.Kind.NEWER) {
+            if (FileSeal.state(content) == FileSeal.State.WRONG && hasVersionBefore(file, id)) {
+                return new Damaged(id, reason(why), content);
+            }
             return Left.of(
                     shown,
                     FolderTrouble.Kind.NEWER,
@@ -85,10 +96,21 @@ final class FileReading {
                     FolderTrouble.Kind.UNREADABLE,
                     Message.of("folder.file-not-understood", "file", shown, "reason", why.reason()));
         }
-        return new Damaged(id, why.reason(), content);
+        return new Damaged(id, reason(why), content);
     }
 
-    private static Left unreadable(String shown, String said) {
+    /** What is wrong with a damaged file; one that calls itself newer was changed where its version stands. */
+    static Message reason(UnreadableStudy why) {
+        return why.kind() == UnreadableStudy.Kind.NEWER ? Message.of("folder.version-changed") : why.reason();
+    }
+
+    private boolean hasVersionBefore(Path file, StudyId id) {
+        return file.equals(rooms.study(id))
+                && look(rooms.earlier(id)) instanceof Good before
+                && before.seal() == FileSeal.State.FITS;
+    }
+
+    private static Left unreadable(String shown, Object said) {
         return Left.of(
                 shown,
                 FolderTrouble.Kind.UNREADABLE,

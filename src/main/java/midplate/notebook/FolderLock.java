@@ -72,7 +72,7 @@ final class FolderLock {
             return lock;
         } catch (IOException e) {
             KEPT_HERE.remove(key);
-            throw SystemFaults.of(rooms.folder(), rooms.lock(), e);
+            throw SystemFaults.ofOpening(rooms.folder(), rooms.lock(), e);
         } catch (RuntimeException e) {
             KEPT_HERE.remove(key);
             throw e;

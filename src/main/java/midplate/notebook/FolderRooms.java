@@ -39,7 +39,7 @@ record FolderRooms(Path folder) {
                     throw notAFolder(above);
                 }
             }
-            throw SystemFaults.of(whole, whole, e);
+            throw SystemFaults.ofOpening(whole, whole, e);
         }
     }
 

@@ -29,8 +29,8 @@ final class SetAside {
     private final FolderRooms rooms;
     private final StudyFormat format;
     private final Clock clock;
-    /** Why each cannot be read, by file name; empty for one that can. */
-    private final Map<String, Optional<Message>> reasons = new ConcurrentHashMap<>();
+    /** What is known of each that cannot be read, by file name; empty for one that can. */
+    private final Map<String, Optional<Damaged>> known = new ConcurrentHashMap<>();
 
     SetAside(FolderRooms rooms, StudyFormat format, Clock clock) {
         this.rooms = rooms;
@@ -42,10 +42,11 @@ final class SetAside {
      * A damaged file that was set aside.
      *
      * @param id the study that it was
+     * @param title its title, as far as that can still be read; else empty
      * @param file where it lies now
      * @param reason why it cannot be read
      */
-    record Damaged(StudyId id, Path file, Message reason) {}
+    record Damaged(StudyId id, String title, Path file, Message reason) {}
 
     /** Keeps a copy of a study's file here; the result is its name. */
     Path keep(StudyId id, byte[] content) throws IOException {
@@ -70,13 +71,17 @@ final class SetAside {
 
     /** The damaged files here; one that reads was set aside for another reason, and is none. */
     List<Damaged> damaged() {
+        return damaged("*.json");
+    }
+
+    private List<Damaged> damaged(String names) {
         List<Damaged> found = new ArrayList<>();
-        try (DirectoryStream<Path> files = Files.newDirectoryStream(rooms.setAside())) {
+        try (DirectoryStream<Path> files = Files.newDirectoryStream(rooms.setAside(), names)) {
             for (Path file : files) {
                 Matcher name = NAME.matcher(file.getFileName().toString());
                 if (name.matches() && Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)) {
-                    reasons.computeIfAbsent(name.group(), same -> reason(file))
-                            .ifPresent(why -> found.add(new Damaged(new StudyId(name.group(1)), file, why)));
+                    known.computeIfAbsent(name.group(), same -> looked(new StudyId(name.group(1)), file))
+                            .ifPresent(found::add);
                 }
             }
         } catch (IOException | DirectoryIteratorException e) {
@@ -87,17 +92,19 @@ final class SetAside {
 
     /** The damaged file of a study, where there is one; the latest of several. */
     Optional<Damaged> damaged(StudyId id) {
-        return damaged().stream()
-                .filter(file -> file.id().equals(id))
+        return damaged(id.value() + ".*.json").stream()
                 .reduce((one, other) -> one.file().compareTo(other.file()) > 0 ? one : other);
     }
 
-    private Optional<Message> reason(Path file) {
+    private Optional<Damaged> looked(StudyId id, Path file) {
         try {
-            format.read(FileSeal.without(Files.readAllBytes(file)));
-            return Optional.empty();
-        } catch (UnreadableStudy e) {
-            return Optional.of(e.reason());
+            byte[] content = Files.readAllBytes(file);
+            try {
+                format.read(FileSeal.without(content));
+                return Optional.empty();
+            } catch (UnreadableStudy e) {
+                return Optional.of(new Damaged(id, TornTitle.in(content), file, FileReading.reason(e)));
+            }
         } catch (IOException | RuntimeException e) {
             return Optional.empty();
         }

@@ -65,6 +65,11 @@ final class SpotsAccounted {
         return lane.open().size() - without(wanted, lane.labelled()).size();
     }
 
+    /** How many spots a lane has beyond those of the advice, at most; none where no lane has more. */
+    int more() {
+        return Math.max(0, seen.lanes().stream().mapToInt(this::surplus).max().orElse(0));
+    }
+
     private static Set<String> without(Set<String> all, Set<String> some) {
         Set<String> rest = new LinkedHashSet<>(all);
         rest.removeAll(some);

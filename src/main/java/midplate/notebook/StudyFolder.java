@@ -81,7 +81,7 @@ public final class StudyFolder implements AutoCloseable {
             AtomicFile.tryOut(room);
         } catch (IOException e) {
             if (!SystemFaults.isFull(rooms.folder(), e)) {
-                throw SystemFaults.of(rooms.folder(), room, e);
+                throw SystemFaults.ofOpening(rooms.folder(), room, e);
             }
         }
     }

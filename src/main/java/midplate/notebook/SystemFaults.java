@@ -28,7 +28,7 @@ final class SystemFaults {
 
     /** The fault of something that could not be done with a file of the folder. */
     static FolderFault of(Path folder, Path file, IOException failure) {
-        String said = said(failure);
+        Object said = said(failure);
         String came = file.toString();
         if (isFull(folder, failure)) {
             return FolderFault.of(
@@ -58,6 +58,26 @@ final class SystemFaults {
                 Message.of("todo.check-disk-or-other-folder"));
     }
 
+    /** The fault of a folder that cannot be opened: nothing of this program was there yet, or it cannot be reached. */
+    static FolderFault ofOpening(Path folder, Path file, IOException failure) {
+        String came = file.toString();
+        if (isFull(folder, failure)) {
+            return FolderFault.of(
+                    Kind.FULL,
+                    came,
+                    Message.of("folder.opening-full", "folder", folder.toString()),
+                    Message.of("todo.make-room-or-other-folder"));
+        }
+        boolean isDenied = isDenied(failure);
+        return FolderFault.of(
+                isDenied ? Kind.NO_PERMISSION : Kind.OTHER,
+                came,
+                isDenied
+                        ? Message.of("folder.opening-denied", "file", came)
+                        : Message.of("folder.opening-failed", "file", came, "said", said(failure)),
+                Message.of(isDenied ? "todo.allow-or-other-folder" : "todo.other-folder"));
+    }
+
     /** Whether it is for want of room. */
     static boolean isFull(Path folder, IOException failure) {
         if (says(failure, FULL)) {
@@ -79,17 +99,26 @@ final class SystemFaults {
                 || says(failure, DENIED);
     }
 
-    /** The system's own words, or where it has none, the name of the fault. */
-    static String said(IOException failure) {
-        if (failure instanceof FileSystemException file && file.getReason() != null) {
-            return file.getReason();
+    /** The system's own words, or where it has none, what kind of fault it is. */
+    static Object said(IOException failure) {
+        String words = words(failure);
+        if (!words.isBlank()) {
+            return words;
         }
-        String name = failure.getClass().getSimpleName();
-        return failure instanceof FileSystemException || failure.getMessage() == null ? name : failure.getMessage();
+        if (failure instanceof AccessDeniedException) {
+            return Message.of("folder.said-denied");
+        }
+        return Message.of(failure instanceof NoSuchFileException ? "folder.said-nothing-there" : "folder.said-nothing");
+    }
+
+    /** The system's own words; empty where it has none. */
+    static String words(IOException failure) {
+        String words = failure instanceof FileSystemException file ? file.getReason() : failure.getMessage();
+        return words == null ? "" : words;
     }
 
     private static boolean says(IOException failure, List<String> words) {
-        String said = said(failure).toLowerCase(Locale.ROOT);
+        String said = words(failure).toLowerCase(Locale.ROOT);
         return words.stream().anyMatch(said::contains);
     }
 }

@@ -7,6 +7,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.IntStream;
 import midplate.notebook.ScoredAdvice.Outcome;
 import org.apache.commons.math3.stat.interval.ConfidenceInterval;
 import org.apache.commons.math3.stat.interval.IntervalUtils;
@@ -15,7 +16,7 @@ import org.apache.commons.math3.stat.interval.IntervalUtils;
  * How often advice came true in a laboratory, beside the chances said.
  *
  * @param all over all advices that were scored; empty where none was
- * @param groups the same by groups of rising chance said, as equal in size as can be; none before {@value #LEAST_FOR_GROUPS} were
+ * @param groups the same by groups of rising chance said, as equal in size as can be where one chance stands in one group; none before {@value #LEAST_FOR_GROUPS} were
  *     scored, as fewer show nothing but luck
  */
 public record TrackRecord(Optional<Rate> all, List<Rate> groups) {
@@ -71,15 +72,20 @@ public record TrackRecord(Optional<Rate> all, List<Rate> groups) {
         }
     }
 
-    /** The record of a laboratory: of all its studies but those that began as the invented example. */
+    /**
+     * The record of a laboratory: of all its studies but those that began as the invented example. Of copies of an advice that
+     * were scored, that in the study made first counts, whatever was typed into the others since.
+     */
     public static TrackRecord ofStudies(List<StudySummary> studies) {
         return of(studies.stream()
                 .filter(study -> study.origin() == Study.Origin.OWN)
+                .sorted(Comparator.comparing(StudySummary::created)
+                        .thenComparing(study -> study.id().value()))
                 .flatMap(study -> study.scored().stream())
                 .toList());
     }
 
-    /** The record of all advices, those that no plate scored left out, each once. */
+    /** The record of all advices, those that no plate scored left out, each once: the first of its copies. */
     public static TrackRecord of(List<ScoredAdvice> advices) {
         Set<Once> known = new HashSet<>();
         List<ScoredAdvice> scored = advices.stream()
@@ -97,10 +103,29 @@ public record TrackRecord(Optional<Rate> all, List<Rate> groups) {
         List<Rate> groups = new ArrayList<>();
         if (n >= LEAST_FOR_GROUPS) {
             int count = Math.min(MOST_GROUPS, n / LEAST_IN_GROUP);
-            for (int i = 0; i < count; i++) {
-                groups.add(Rate.of(rising.subList(n * i / count, n * (i + 1) / count)));
+            int from = 0;
+            for (int i = 1; i < count; i++) {
+                int cut = cut(rising, from, n * i / count);
+                if (cut > from) {
+                    groups.add(Rate.of(rising.subList(from, cut)));
+                    from = cut;
+                }
             }
+            groups.add(Rate.of(rising.subList(from, n)));
         }
         return groups;
+    }
+
+    /** Where a group may end, nearest to where it should: between two chances that differ as they are said; else where it begins. */
+    private static int cut(List<ScoredAdvice> rising, int from, int wanted) {
+        return IntStream.rangeClosed(from + LEAST_IN_GROUP, rising.size() - LEAST_IN_GROUP)
+                .filter(at -> inHundred(rising.get(at - 1)) != inHundred(rising.get(at)))
+                .boxed()
+                .min(Comparator.comparingInt(at -> Math.abs(at - wanted)))
+                .orElse(from);
+    }
+
+    private static long inHundred(ScoredAdvice scored) {
+        return Math.round(100 * scored.advice().probability());
     }
 }

@@ -4,6 +4,8 @@ import io.javalin.util.JavalinBindException;
 import java.awt.Desktop;
 import java.io.IOException;
 import java.io.PrintWriter;
+import java.net.InetAddress;
+import java.net.ServerSocket;
 import java.net.URI;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -65,7 +67,8 @@ public final class ServeCommand implements Callable<Integer> {
     @Override
     public Integer call() throws InterruptedException {
         check();
-        Optional<Path> place = Optional.ofNullable(data).or(UsualFolder::here);
+        Optional<Path> place =
+                data == null ? UsualFolder.here() : NamedFolder.of(data, System.getProperty("user.home", ""));
         if (place.isEmpty()) {
             tell(Message.of("terminal.no-home"));
             return 1;
@@ -80,6 +83,31 @@ public final class ServeCommand implements Callable<Integer> {
     }
 
     private int serve(StudyFolder folder) throws InterruptedException {
+        if (port != 0 && isTaken(port)) { // the server would first log the same in its own words
+            return portTaken();
+        }
+        return served(folder);
+    }
+
+    private static boolean isTaken(int port) {
+        try (ServerSocket free = new ServerSocket(port, 1, InetAddress.getLoopbackAddress())) {
+            return !free.isBound();
+        } catch (IOException e) {
+            return true;
+        }
+    }
+
+    private int portTaken() {
+        spec.commandLine()
+                .getErr()
+                .printf(
+                        "Port %d is taken, perhaps by Midplate itself: open http://127.0.0.1:%d/ and see, or start"
+                                + " with --port 0 for a free one.%n",
+                        port, port);
+        return 1;
+    }
+
+    private int served(StudyFolder folder) throws InterruptedException {
         PrintWriter out = spec.commandLine().getOut();
         Exchange exchange = Exchange.of(calibration);
         PageServer server =
@@ -87,13 +115,7 @@ public final class ServeCommand implements Callable<Integer> {
         try {
             server.start();
         } catch (JavalinBindException e) {
-            spec.commandLine()
-                    .getErr()
-                    .printf(
-                            "Port %d is taken, perhaps by Midplate itself: open http://127.0.0.1:%d/ and see, or start"
-                                    + " with --port 0 for a free one.%n",
-                            port, port);
-            return 1;
+            return portTaken();
         }
         out.println(server.address());
         out.println(Texts.english()
@@ -107,15 +129,23 @@ public final class ServeCommand implements Callable<Integer> {
             server.stop();
             folder.close(); // once what is being saved is saved
         }));
+        FolderNews.of(folder).forEach(this::tell);
         new CountDownLatch(1).await();
         return 0;
     }
 
     private void tell(Message message) {
         spec.commandLine().getErr().println(Texts.english().render(message));
+        spec.commandLine().getErr().flush();
     }
 
     private void check() {
+        if (data != null && data.toString().isBlank()) {
+            throw new ParameterException(
+                    spec.commandLine(),
+                    "--data came empty; a folder is wanted, such as --data ~/plates. Leave --data out for the usual"
+                            + " folder.");
+        }
         if (port < 0 || port > HIGHEST_PORT) {
             throw new ParameterException(
                     spec.commandLine(), "--port came as " + port + "; allowed is [0, 65535]. Leave it out for 4771.");

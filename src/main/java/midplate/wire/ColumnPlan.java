@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import midplate.chemistry.Solvent;
 import midplate.words.Message;
 
@@ -29,23 +30,33 @@ final class ColumnPlan {
     private final Map<Integer, BigDecimal> factors = new HashMap<>();
     private final List<Message> notes = new ArrayList<>();
     private final char delimiter;
+    private final int width;
     private List<Solvent> shared = List.of();
+    private Optional<SolventWords.Two> pair = Optional.empty();
+    private Optional<CompoundColumns> compounds = Optional.empty();
 
     private ColumnPlan(
             List<SheetRows.Row> rows, Map<RunColumn, OptionalInt> asked, SolventWords words, char delimiter) {
         this.delimiter = delimiter;
-        boolean header = hasHeader(rows, asked, words);
-        headers = header ? rows.get(0).cells() : List.of();
-        body = header ? rows.subList(1, rows.size()) : rows;
+        OptionalInt head = Headers.row(rows, asked, words);
+        headers = head.isPresent() ? rows.get(head.getAsInt()).cells() : List.of();
+        List<SheetRows.Row> below = rows.subList(head.isPresent() ? head.getAsInt() + 1 : 0, rows.size());
+        width = Math.max(headers.size(), widest(below));
         asked.forEach((column, place) -> place.ifPresent(index -> places.put(column, index)));
-        if (header) {
+        if (head.orElse(0) > 0) {
+            notes.add(Message.of("import.title-lines", "count", head.getAsInt()));
+        }
+        if (head.isPresent()) {
             byHeaders(asked, words);
+            frontFromStart(asked);
+            compounds = compounds(below);
         } else {
             notes.add(Message.of("import.no-header"));
             if (asked.isEmpty()) {
-                byLooks();
+                byLooks(below);
             }
         }
+        body = compounds.map(columns -> oneRowASpot(columns, below)).orElse(below);
     }
 
     /**
@@ -60,42 +71,16 @@ final class ColumnPlan {
         return new ColumnPlan(rows, asked, words, delimiter);
     }
 
-    private static boolean hasHeader(List<SheetRows.Row> rows, Map<RunColumn, OptionalInt> asked, SolventWords words) {
-        SheetRows.Row first = rows.get(0);
-        long known = first.cells().stream()
-                .filter(cell ->
-                        Headers.meaning(cell).isPresent() || !words.shared(cell).isEmpty())
-                .count();
-        boolean noNumber = first.cells().stream().noneMatch(TableNumbers::looksLikeOne);
-        if (known > 1
-                || (known == 1 && noNumber)) { // a compound may be called "Probe" or "start": one word beside numbers
-            return true;
-        }
-        List<OptionalInt> numbers = asked.entrySet().stream()
-                .filter(each -> each.getKey().isNumber())
-                .map(Map.Entry::getValue)
-                .toList();
-        if (!numbers.isEmpty()) {
-            return numbers.stream().allMatch(place -> place.isEmpty() || isWord(first.cell(place.getAsInt())));
-        }
-        boolean numberBelow = rows.stream()
-                .skip(1)
-                .limit(LOOKED_AT)
-                .anyMatch(row -> row.cells().stream().anyMatch(TableNumbers::looksLikeOne));
-        return noNumber && numberBelow;
-    }
-
-    private static boolean isWord(String cell) {
-        return !cell.isEmpty() && !TableNumbers.looksLikeOne(cell);
-    }
-
     private void byHeaders(Map<RunColumn, OptionalInt> asked, SolventWords words) {
         for (int i = 0; i < headers.size(); i++) {
             String header = headers.get(i);
             Optional<Headers.Meaning> meaning = Headers.meaning(header);
             List<Solvent> named = meaning.isEmpty() ? words.shared(header) : List.of();
+            Optional<SolventWords.Two> two =
+                    meaning.isEmpty() && named.isEmpty() ? words.pairIn(header) : Optional.empty();
             Optional<RunColumn> column = meaning.map(Headers.Meaning::column)
-                    .or(() -> named.isEmpty() ? Optional.empty() : Optional.of(RunColumn.PERCENT_STRONG));
+                    .or(() -> named.isEmpty() ? Optional.empty() : Optional.of(RunColumn.PERCENT_STRONG))
+                    .or(() -> two.map(names -> RunColumn.ELUENT));
             if (column.isEmpty()) {
                 continue;
             }
@@ -106,8 +91,44 @@ final class ColumnPlan {
             if (Integer.valueOf(i).equals(places.get(column.get()))) {
                 meaning.ifPresent(known -> factor(known, header));
                 shared = named.isEmpty() ? shared : named;
+                pair = two.isEmpty() ? pair : two;
             }
         }
+        asked.forEach((column, place) -> place.ifPresent(index -> inCentimetres(column, index)));
+    }
+
+    /** A length that was asked for under a header that means something else, or nothing, is in the unit of that header. */
+    private void inCentimetres(RunColumn column, int place) {
+        String header = header(place).orElse("");
+        if (column.isLength() && !factors.containsKey(place) && Headers.isInCentimetres(header)) {
+            factor(new Headers.Meaning(column, BigDecimal.TEN), header);
+        }
+    }
+
+    /** Beside distances from the start line, and without that line, the front is a distance from it as well. */
+    private void frontFromStart(Map<RunColumn, OptionalInt> asked) {
+        boolean fromStart = has(RunColumn.DISTANCE) && has(RunColumn.FRONT) && !has(RunColumn.START);
+        if (fromStart && !has(RunColumn.FRONT_DISTANCE) && !asked.containsKey(RunColumn.FRONT)) {
+            Optional.ofNullable(places.remove(RunColumn.FRONT))
+                    .ifPresent(place -> places.put(RunColumn.FRONT_DISTANCE, place));
+            notes.add(Message.of("import.front-from-start"));
+        }
+    }
+
+    /** The columns of compounds, where no column is known to hold their names or places. */
+    private Optional<CompoundColumns> compounds(List<SheetRows.Row> below) {
+        boolean told = Stream.of(RunColumn.RF, RunColumn.CENTRE, RunColumn.DISTANCE, RunColumn.SPOT)
+                .anyMatch(this::has);
+        boolean ofPlates = Stream.of(RunColumn.ELUENT, RunColumn.PERCENT_STRONG, RunColumn.PLATE)
+                .anyMatch(this::has);
+        return told || !ofPlates ? Optional.empty() : CompoundColumns.of(headers, places.values(), below);
+    }
+
+    private List<SheetRows.Row> oneRowASpot(CompoundColumns columns, List<SheetRows.Row> below) {
+        places.put(RunColumn.SPOT, headers.size());
+        places.put(RunColumn.RF, headers.size() + 1);
+        notes.add(columns.said());
+        return columns.rows(below);
     }
 
     private void factor(Headers.Meaning meaning, String header) {
@@ -119,12 +140,12 @@ final class ColumnPlan {
     }
 
     /** Without headers: the only column of numbers between 0 and 1 is the Rf, the only one of words the spot. */
-    private void byLooks() {
+    private void byLooks(List<SheetRows.Row> below) {
         List<Integer> rf = new ArrayList<>();
         List<Integer> words = new ArrayList<>();
-        for (int i = 0; i < width(); i++) {
-            List<String> cells = filled(i);
-            if (cells.stream().allMatch(ColumnPlan::mayBeRf) && cells.stream().anyMatch(cell -> cell.length() > 1)) {
+        for (int i = 0; i < width; i++) {
+            List<String> cells = filled(below, i);
+            if (cells.stream().allMatch(TableNumbers::mayBeRf) && cells.stream().anyMatch(cell -> cell.length() > 1)) {
                 rf.add(i);
             } else if (cells.stream().noneMatch(TableNumbers::looksLikeOne)
                     && cells.stream().allMatch(cell -> TypedEluent.percent(cell).isEmpty())) {
@@ -139,32 +160,33 @@ final class ColumnPlan {
         }
     }
 
-    private static boolean mayBeRf(String cell) {
-        return cell.matches("[01]?[.,]\\d+|0|1");
-    }
-
-    private List<String> filled(int index) {
-        return body.stream()
+    /** The cells of a column that are not empty, of the first rows. */
+    static List<String> filled(List<SheetRows.Row> rows, int index) {
+        return rows.stream()
                 .limit(LOOKED_AT)
                 .map(row -> row.cell(index))
                 .filter(cell -> !cell.isEmpty())
                 .toList();
     }
 
-    /** How many columns there are. */
-    int width() {
-        int widest = body.stream()
+    private static int widest(List<SheetRows.Row> rows) {
+        return rows.stream()
                 .limit(LOOKED_AT)
                 .mapToInt(row -> row.cells().size())
                 .max()
                 .orElse(0);
-        return Math.max(headers.size(), widest);
+    }
+
+    /** How many columns the file has. */
+    int width() {
+        return width;
     }
 
     /** Whether a row is longer than the header, as where commas part the cells and stand before decimals as well. */
     boolean isCutAtDecimals(SheetRows.Row row) {
         List<String> cells = row.cells();
         boolean longer = delimiter == COMMA
+                && compounds.isEmpty()
                 && !headers.isEmpty()
                 && cells.stream().skip(headers.size()).anyMatch(cell -> !cell.isEmpty());
         for (int i = 1; longer && i < cells.size(); i++) {
@@ -176,7 +198,7 @@ final class ColumnPlan {
         return false;
     }
 
-    /** The rows below the header. */
+    /** The rows below the header, one a spot. */
     List<SheetRows.Row> body() {
         return body;
     }
@@ -184,6 +206,15 @@ final class ColumnPlan {
     /** The header of a column, where there are headers. */
     Optional<String> header(int index) {
         return headers.isEmpty() ? Optional.empty() : Optional.of(index < headers.size() ? headers.get(index) : "");
+    }
+
+    /** What a kind of column is called in the table; its id where it has no name there. */
+    String called(RunColumn column) {
+        return Optional.ofNullable(places.get(column))
+                .flatMap(this::header)
+                .filter(header -> !header.isEmpty())
+                .map(ShownText::of)
+                .orElse(column.id());
     }
 
     /** What a column holds, if it is known. */
@@ -196,7 +227,7 @@ final class ColumnPlan {
 
     /** A few cells of a column. */
     List<String> examples(int index) {
-        return filled(index).stream()
+        return filled(body, index).stream()
                 .distinct()
                 .limit(EXAMPLES)
                 .map(ShownText::of)
@@ -227,6 +258,11 @@ final class ColumnPlan {
                 .flatMap(row ->
                         places.keySet().stream().filter(RunColumn::isNumber).map(column -> cell(row, column)))
                 .toList();
+    }
+
+    /** The solvents that the header of the eluent names, in the order of the ratios below. */
+    Optional<SolventWords.Two> pair() {
+        return pair;
     }
 
     /** The solvents that the header of the share names, the strong one first; none, one or two. */

@@ -30,6 +30,12 @@ final class DraftPlate {
     final Map<RunColumn, Entered> lengths = new EnumMap<>(RunColumn.class);
     final Set<String> notSeen = new LinkedHashSet<>();
 
+    /** How far the front ran from the start line, where a row said so. */
+    Entered frontDistance = Entered.NOTHING;
+
+    /** Its eluent in the words of the file. */
+    String said = "";
+
     @Nullable
     Solvent weak;
 
@@ -56,11 +62,6 @@ final class DraftPlate {
             Optional<Entered> sizeMm,
             Optional<String> shape,
             Optional<String> seen) {}
-
-    /** How many spots were seen. */
-    int count() {
-        return lanes.values().stream().mapToInt(List::size).sum();
-    }
 
     /** Whether the place of any spot hangs on the lines of the plate. */
     boolean needsLines() {
@@ -129,6 +130,7 @@ final class DraftPlate {
             eluent = jar.typed().get();
             percentStrong = jar.percentStrong();
         }
+        said = said.isEmpty() ? jar.said() : said;
         told.forEach(lengths::putIfAbsent);
     }
 

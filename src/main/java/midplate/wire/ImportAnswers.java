@@ -9,13 +9,19 @@ import java.util.Locale;
 import java.util.Optional;
 import midplate.catalogue.FunctionalGroups;
 import midplate.catalogue.SolventCatalogue;
+import midplate.chemistry.Solvent;
+import midplate.notebook.SaidAdditive;
 import midplate.notebook.Study;
+import midplate.notebook.StudyPlate;
+import midplate.words.Allowed;
 import midplate.words.Message;
 import midplate.words.Refusal;
 import midplate.words.Texts;
 
 /** Files that somebody brings are looked at here: a study, or a table of runs. Nothing is unpacked, and nothing kept. */
 public final class ImportAnswers {
+    private static final String CAN_BE_TAKEN = "canBeTaken";
+
     private final SolventCatalogue catalogue;
     private final FunctionalGroups groups;
     private final Texts texts;
@@ -34,10 +40,9 @@ public final class ImportAnswers {
      */
     public String of(byte[] json) {
         FaultList faults = new FaultList(texts);
-        ImportQuestion question =
-                ImportQuestion.read(JsonText.read(JsonText.decoded(json, faults), faults), catalogue, groups, faults);
-        Imported found = found(question, faults);
-        return JsonWriting.text(found instanceof Imported.Runs runs ? runs(runs) : study((Imported.WholeStudy) found));
+        return JsonWriting.text(found(
+                ImportQuestion.read(JsonText.read(JsonText.decoded(json, faults), faults), catalogue, groups, faults),
+                faults));
     }
 
     /** The plates of a study as a table in CSV. */
@@ -45,7 +50,7 @@ public final class ImportAnswers {
         return RunsCsv.of(study);
     }
 
-    private Imported found(ImportQuestion question, FaultList faults) {
+    private ObjectNode found(ImportQuestion question, FaultList faults) {
         byte[] file = question.file();
         try {
             FileKind.of(file).ifPresent(kind -> {
@@ -79,7 +84,7 @@ public final class ImportAnswers {
                 todo);
     }
 
-    private Imported study(String text, FaultList faults) {
+    private ObjectNode study(String text, FaultList faults) {
         Json json = json(text, faults);
         Study study = new StudyReader(catalogue, groups, faults).read(json);
         List<Message> notes = new ArrayList<>();
@@ -88,7 +93,10 @@ public final class ImportAnswers {
                 && version.value() < StudyUpgrades.NEWEST) {
             notes.add(Message.of("import.newer-form", "version", version.written()));
         }
-        return new Imported.WholeStudy(study, notes);
+        ObjectNode body = JsonWriting.object().put("kind", "study").put(CAN_BE_TAKEN, true);
+        body.set("study", StudyWriter.tree(study));
+        body.set("notes", JsonWriting.messages(notes, texts));
+        return body;
     }
 
     /** The request was JSON; that the file in it is none is a fault of that field. */
@@ -104,28 +112,18 @@ public final class ImportAnswers {
         }
     }
 
-    private Imported runs(TableBytes text, ImportQuestion question) {
-        Imported.Runs runs = new RunTable(catalogue).read(text.text(), question.asked(), question.into());
+    private ObjectNode runs(TableBytes text, ImportQuestion question) {
+        RunTable.Runs found = new RunTable(catalogue).read(text.text(), question.asked(), question.into());
         List<Message> notes = new ArrayList<>();
         if (text.charset().equals(TableBytes.WINDOWS)) {
             notes.add(Message.of("import.windows"));
         } else if (!text.charset().equals(StandardCharsets.UTF_8)) {
             notes.add(Message.of("import.utf16"));
         }
-        notes.addAll(runs.notes());
-        return new Imported.Runs(
-                runs.plan(), runs.decimal(), runs.delimiter(), runs.spots(), runs.plates(), runs.read(), notes);
-    }
-
-    private ObjectNode study(Imported.WholeStudy found) {
-        ObjectNode body = JsonWriting.object().put("kind", "study");
-        body.set("study", StudyWriter.tree(found.study()));
-        body.set("notes", JsonWriting.messages(found.notes(), texts));
-        return body;
-    }
-
-    private ObjectNode runs(Imported.Runs found) {
-        ObjectNode body = JsonWriting.object().put("kind", "runs");
+        notes.addAll(found.notes());
+        ObjectNode body = JsonWriting.object()
+                .put("kind", "runs")
+                .put(CAN_BE_TAKEN, !found.plates().isEmpty());
         ArrayNode columns = body.putArray("columns");
         for (int i = 0; i < found.plan().width(); i++) {
             columns.add(column(found.plan(), i));
@@ -135,12 +133,45 @@ public final class ImportAnswers {
         ArrayNode spots = body.putArray("spots");
         found.spots().forEach(spot -> spots.add(StudyWriter.spot(spot)));
         ArrayNode plates = body.putArray("plates");
-        found.plates().forEach(plate -> plates.add(StudyWriter.plate(plate)));
+        found.plates().forEach(plate -> plates.add(StudyWriter.plate(plate.plate())));
+        ArrayNode jars = body.putArray("jars");
+        found.plates().forEach(plate -> jars.add(jar(plate)));
         ArrayNode rejected = body.putArray("rejected");
         found.read().rejected().forEach(row -> rejected.add(rejected(row)));
         body.put("rejectedInAll", found.read().rejectedInAll());
-        body.set("notes", JsonWriting.messages(found.notes(), texts));
+        body.set("notes", JsonWriting.messages(notes, texts));
         return body;
+    }
+
+    /** What ran on a plate in words, and what the file said of it: whoever looks at both sees whether it was understood. */
+    private ObjectNode jar(RunTable.Plate read) {
+        StudyPlate plate = read.plate();
+        Message weak = said(plate.weak());
+        Message strong = said(plate.strong());
+        Message jar = plate.percentStrong().isPresent()
+                ? Message.of("import.share-in", "share", percent(plate), "strong", strong, "weak", weak)
+                : Message.of("import.jar-no-ratio", "weak", weak, "strong", strong);
+        String additive = SaidAdditive.words(plate.additive(), texts);
+        Message all = additive.isEmpty()
+                ? jar
+                : Message.of("import.jar-with", "jar", jar, "additive", ShownText.of(additive));
+        String said = ShownText.of(read.said());
+        Message told = said.isEmpty()
+                ? Message.of("import.jar-unsaid", "jar", all)
+                : Message.of("import.jar-said", "jar", all, "said", said);
+        return JsonWriting.object().put("plate", plate.id()).put("said", said).put("text", texts.render(told));
+    }
+
+    private static Message percent(StudyPlate plate) {
+        double percent = plate.percentStrong().orElseThrow();
+        return Message.of(
+                "import.percent",
+                "percent",
+                Allowed.figure(JsonWriting.number(percent, 2).asText()));
+    }
+
+    private Message said(String solvent) {
+        return catalogue.find(solvent).map(Solvent::said).orElseGet(() -> Allowed.words(solvent));
     }
 
     private static ObjectNode column(ColumnPlan plan, int index) {

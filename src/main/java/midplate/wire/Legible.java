@@ -73,7 +73,7 @@ final class Legible {
             return;
         }
         out.append(node.isObject() ? '{' : '[');
-        Iterator<Map.Entry<String, JsonNode>> fields = node.fields();
+        Iterator<Map.Entry<String, JsonNode>> fields = node.properties().iterator();
         Iterator<JsonNode> items = node.elements();
         while (items.hasNext()) {
             out.append('\n').append("  ".repeat(depth + 1));

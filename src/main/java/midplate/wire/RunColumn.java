@@ -4,7 +4,10 @@ import java.text.Normalizer;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /** The columns of a table of runs, with what else people call them in English and German. */
 enum RunColumn {
@@ -140,7 +143,20 @@ enum RunColumn {
             "sichtbarmachung",
             "anfaerbung",
             "faerbung"),
-    NOT_SEEN("not_seen", "nichtgesehen", "absent");
+    NOT_SEEN("not_seen", "nichtgesehen", "absent"),
+    /** How far a spot ran from the start line; its other names are those of {@link #distance}. */
+    DISTANCE("distance_mm"),
+    /** How far the front ran from the start line. */
+    FRONT_DISTANCE("front_distance_mm");
+
+    private static final String RAN =
+            "(solventfront|solvent|front|eluent|laufmittelfront|laufmittels?|fliessmittelfront"
+                    + "|fliessmittels?|loesungsmittelfront|loesungsmittels?|spot|compound|substance|analyte|fleck(?:s|es)?|substanz"
+                    + "|verbindung|analyt|stoffs?)?";
+    private static final Pattern DISTANCE_OF = Pattern.compile(RAN
+            + "(?:run|migration|lauf|wanderungs|wander)?(?:distance|distanz|strecke|weite|weg|abstand|migration)"
+            + "(?:travell?ed|run|moved|covered)?(?:(?:of|by)(?:the)?|der|des)?" + RAN
+            + "(?:(?:from|to|ab|von|vom|zum|zur)(?:the|der)?(?:start|startline|startlinie|origin|baseline))?");
 
     private final String id;
     private final List<String> names;
@@ -165,6 +181,13 @@ enum RunColumn {
         return isLength() || this == RF || this == PERCENT_STRONG;
     }
 
+    /** Those of a table written here: a height above the lower edge says all that a distance does, and more. */
+    static List<RunColumn> written() {
+        return Arrays.stream(values())
+                .filter(column -> column != DISTANCE && column != FRONT_DISTANCE)
+                .toList();
+    }
+
     static List<String> ids() {
         return Arrays.stream(values()).map(RunColumn::id).toList();
     }
@@ -177,7 +200,19 @@ enum RunColumn {
     static Optional<RunColumn> called(String plain) {
         return Arrays.stream(values())
                 .filter(column -> plain(column.id).equals(plain) || column.names.contains(plain))
-                .findFirst();
+                .findFirst()
+                .or(() -> distance(plain));
+    }
+
+    /** A distance from the start line, and of what: {@code Laufstrecke}, {@code distance of solvent front}, {@code spot distance}. */
+    private static Optional<RunColumn> distance(String plain) {
+        Matcher form = DISTANCE_OF.matcher(plain);
+        if (!form.matches()) {
+            return Optional.empty();
+        }
+        String of = Objects.requireNonNullElse(form.group(1), "") + Objects.requireNonNullElse(form.group(2), "");
+        boolean isFront = of.matches(".*(?:front|solvent|eluent|mittel).*");
+        return Optional.of(isFront ? FRONT_DISTANCE : DISTANCE);
     }
 
     /** A header with what does not matter taken away: case, accents (ö as oe), blanks and punctuation. */

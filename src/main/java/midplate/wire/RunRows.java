@@ -12,12 +12,11 @@ import midplate.catalogue.EluentRules;
 import midplate.chemistry.Solvent;
 import midplate.chemistry.Sorbent;
 import midplate.notebook.Entered;
-import midplate.notebook.StudyPlate.Given;
 import midplate.words.Allowed;
 import midplate.words.Message;
 import midplate.words.Refusal;
 
-/** Turns the rows of a table into plates. A row that cannot be taken changes nothing, is told, and the rest goes on. */
+/** Turns the rows of a table into plates. A row that cannot be taken is told, and the rest goes on. */
 final class RunRows {
     static final int MOST_PLATES = 200;
     static final int MOST_LANES = 50;
@@ -28,11 +27,9 @@ final class RunRows {
 
     private static final List<RunColumn> LENGTHS =
             List.of(RunColumn.HEIGHT, RunColumn.WIDTH, RunColumn.START, RunColumn.FRONT);
-    private static final Message MM = Allowed.mm(Allowed.closed("0", "1000"));
-    private static final double LONGEST_MM = 1000;
 
     private final ColumnPlan plan;
-    private final TableNumbers numbers;
+    private final RunPlace.Reader places;
     private final RunJar.Reader jars;
     private final EluentRules rules;
     private final Sorbent sorbent;
@@ -52,18 +49,25 @@ final class RunRows {
      * @param row what stands there, cut
      * @param why what is wrong; its field is the name of a column
      */
-    record Rejected(long line, String row, Refusal why) {}
+    record Rejected(long line, String row, Refusal why) {
+        private boolean isSame(long otherLine, Refusal other) {
+            return line == otherLine
+                    && why.field().equals(other.field())
+                    && why.reason().equals(other.reason())
+                    && why.came().equals(other.came());
+        }
+    }
 
     RunRows(
             ColumnPlan plan,
-            TableNumbers numbers,
+            RunPlace.Reader places,
             RunJar.Reader jars,
             EluentRules rules,
             Sorbent sorbent,
             SolventWords.Two usualPair,
             IntoStudy into) {
         this.plan = plan;
-        this.numbers = numbers;
+        this.places = places;
         this.jars = jars;
         this.rules = rules;
         this.sorbent = sorbent;
@@ -88,14 +92,14 @@ final class RunRows {
 
     /** A row with a spot, after as many as a study takes and as many faults as are told: it would be one more of these. */
     private boolean isBeyondTelling(SheetRows.Row row) {
-        return readings >= MOST_READINGS
-                && rejected.size() >= FaultList.MOST
-                && !(plan.cell(row, RunColumn.RF).isEmpty()
-                        && plan.cell(row, RunColumn.CENTRE).isEmpty());
+        return readings >= MOST_READINGS && rejected.size() >= FaultList.MOST && places.isTold(row);
     }
 
     /** Tells of a row that was not taken; the first {@value FaultList#MOST} one by one. */
     void reject(long line, String row, Refusal refusal) {
+        if (!rejected.isEmpty() && rejected.get(rejected.size() - 1).isSame(line, refusal)) {
+            return; // a row with several compounds is read once for each
+        }
         rejectedInAll++;
         if (rejected.size() < FaultList.MOST) {
             rejected.add(new Rejected(line, ShownText.of(row, 200), refusal));
@@ -108,23 +112,32 @@ final class RunRows {
         }
         RunJar jar = jars.of(row);
         Map<RunColumn, Entered> lengths = lengths(row);
-        Optional<DraftPlate.Seen> seen = seen(row);
-        List<String> names = names(row, RunColumn.SPOT);
-        List<String> notSeen = names(row, RunColumn.NOT_SEEN);
         String called = plate(row);
         String key = plan.has(RunColumn.PLATE) ? called : sameEluent(row);
         DraftPlate known = plates.get(key);
         DraftPlate plate = known == null ? new DraftPlate(called) : known;
+        Entered start = lengths.getOrDefault(RunColumn.START, plate.length(RunColumn.START));
+        Entered frontDistance = frontDistance(row, plate);
+        if (!plan.has(RunColumn.FRONT)
+                && start.value().isPresent()
+                && frontDistance.value().isPresent()) {
+            lengths.put(RunColumn.FRONT, RunPlace.sum(start, frontDistance));
+        }
+        Optional<DraftPlate.Seen> seen = seen(row, start, frontDistance);
+        List<String> names = names(row, RunColumn.SPOT);
+        List<String> notSeen = names(row, RunColumn.NOT_SEEN);
+        boolean unread = seen.isEmpty() && !names.isEmpty();
         plate.check(jar, lengths);
         checkPair(plate, jar);
         String lane = text(row, RunColumn.LANE, LONGEST_NAME);
-        List<String> all = new ArrayList<>(names);
+        List<String> all = new ArrayList<>(unread ? List.of() : names);
         all.addAll(notSeen);
         limits(known == null, plate, lane, all, seen.isPresent());
 
         plates.putIfAbsent(key, plate);
         above = key;
         plate.take(jar, lengths);
+        plate.frontDistance = frontDistance;
         plate.notSeen.addAll(notSeen);
         all.forEach(into::spot);
         if (seen.isPresent()) {
@@ -133,6 +146,20 @@ final class RunRows {
         } else if (!lane.isEmpty()) {
             plate.lane(lane, names);
         }
+        if (unread) {
+            throw unread(names);
+        }
+    }
+
+    /** What such a row says of its plate is taken all the same: rows below may rely on it. */
+    private static Refusal unread(List<String> names) {
+        String spot = ShownText.of(String.join(", ", names));
+        return new Refusal(
+                RunColumn.RF.id(),
+                Message.of("import.no-reading", "spot", spot),
+                "",
+                Allowed.closed(0, 1),
+                Message.of("todo.give-rf-or-not-seen", "spot", spot));
     }
 
     private static Refusal cutAtDecimals(SheetRows.Row row) {
@@ -200,77 +227,29 @@ final class RunRows {
 
     private Map<RunColumn, Entered> lengths(SheetRows.Row row) {
         Map<RunColumn, Entered> told = new EnumMap<>(RunColumn.class);
-        for (RunColumn column : LENGTHS) {
-            String cell = plan.cell(row, column);
-            if (!cell.isEmpty()) {
-                told.put(column, length(column, cell));
-            }
-        }
+        LENGTHS.forEach(column -> places.length(row, column).ifPresent(length -> told.put(column, length)));
         return told;
     }
 
-    /** A length that is none is kept as it was typed: the sheet marks it. */
-    private Entered length(RunColumn column, String cell) {
-        try {
-            return numbers.read(column, cell, plan.factor(column), MM);
-        } catch (Refusal refusal) {
-            String typed = ShownText.of(cell);
-            notes.add(Message.of("import.no-length", "column", column.id(), "came", typed));
-            return Entered.text(typed);
-        }
+    /** How far the front ran: as the row says, or one above it for the same plate. */
+    private Entered frontDistance(SheetRows.Row row, DraftPlate plate) {
+        String cell = plan.cell(row, RunColumn.FRONT_DISTANCE);
+        return cell.isEmpty() ? plate.frontDistance : places.millimetres(RunColumn.FRONT_DISTANCE, cell);
     }
 
-    private Optional<DraftPlate.Seen> seen(SheetRows.Row row) {
-        String mm = plan.cell(row, RunColumn.CENTRE);
-        String rf = plan.cell(row, RunColumn.RF);
-        if (mm.isEmpty() && rf.isEmpty()) {
+    private Optional<DraftPlate.Seen> seen(SheetRows.Row row, Entered start, Entered frontDistance) {
+        if (!places.isTold(row)) {
             return Optional.empty();
         }
-        boolean lines = plan.has(RunColumn.START) && plan.has(RunColumn.FRONT);
-        boolean byRf = mm.isEmpty() || (!rf.isEmpty() && !lines);
-        if (!mm.isEmpty() && !rf.isEmpty()) {
-            notes.add(Message.of(lines ? "import.both-places" : "import.both-places-no-lines"));
-        }
-        Given given = byRf ? Given.RF : Given.CENTRE_MM;
-        Entered place = byRf ? rf(rf) : millimetres(RunColumn.CENTRE, mm);
+        RunPlace place = places.of(row, start, frontDistance);
         String size = plan.cell(row, RunColumn.SIZE);
         return Optional.of(new DraftPlate.Seen(
                 names(row, RunColumn.SPOT),
-                given,
-                place,
-                size.isEmpty() ? Optional.empty() : Optional.of(millimetres(RunColumn.SIZE, size)),
+                place.given(),
+                place.place(),
+                size.isEmpty() ? Optional.empty() : Optional.of(places.millimetres(RunColumn.SIZE, size)),
                 textIfAny(row, RunColumn.SHAPE),
                 textIfAny(row, RunColumn.SEEN)));
-    }
-
-    private Entered rf(String cell) {
-        Message allowed = Allowed.closed(0, 1);
-        Entered rf = numbers.read(RunColumn.RF, cell, plan.factor(RunColumn.RF), allowed);
-        double value = rf.value().orElseThrow();
-        if (!(value >= 0 && value <= 1)) {
-            throw new Refusal(
-                    RunColumn.RF.id(),
-                    Message.of("plate.rf-out-of-range", "rf", value),
-                    ShownText.of(cell),
-                    allowed,
-                    value > 1 && value <= 100 ? Message.of("todo.hundredfold") : Message.of("todo.divide-distances"));
-        }
-        return rf;
-    }
-
-    private Entered millimetres(RunColumn column, String cell) {
-        Entered mm = numbers.read(column, cell, plan.factor(column), MM);
-        double value = mm.value().orElseThrow();
-        boolean fits = column == RunColumn.SIZE ? value > 0 : value >= 0;
-        if (!(fits && value <= LONGEST_MM)) {
-            throw new Refusal(
-                    column.id(),
-                    Message.of("plate.length-out-of-range"),
-                    ShownText.of(cell),
-                    MM,
-                    Message.of("todo.measure-from-edge"));
-        }
-        return mm;
     }
 
     private List<String> names(SheetRows.Row row, RunColumn column) {
@@ -315,6 +294,7 @@ final class RunRows {
     }
 
     Set<Message> notes() {
+        notes.addAll(places.notes());
         return notes;
     }
 }

@@ -1,22 +1,17 @@
 package midplate.wire;
 
-import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import midplate.catalogue.EluentRules;
 import midplate.catalogue.SolventCatalogue;
 import midplate.chemistry.Sorbent;
-import midplate.notebook.Entered;
-import midplate.notebook.JarAdditive;
 import midplate.notebook.Study;
 import midplate.notebook.StudyPlate;
-import midplate.notebook.StudyPlate.Lane;
-import midplate.notebook.StudyPlate.SpotSeen;
+import midplate.notebook.StudySpot;
 import midplate.words.Allowed;
 import midplate.words.Message;
 import midplate.words.Refusal;
@@ -25,9 +20,9 @@ import midplate.words.Refusal;
 final class RunTable {
     private static final String USUAL_WEAK = "hexane";
     private static final String USUAL_STRONG = "ethyl-acetate";
-    /** A plate as many are cut [mm]; common practice, no source. The page begins with the same. */
-    private static final Map<RunColumn, String> USUAL_MM =
-            Map.of(RunColumn.HEIGHT, "70", RunColumn.WIDTH, "40", RunColumn.START, "10", RunColumn.FRONT, "62");
+    private static final List<RunColumn> PLACES = List.of(RunColumn.RF, RunColumn.CENTRE, RunColumn.DISTANCE);
+    private static final String EXAMPLE_HEAD = "plate;eluent;spot;Rf";
+    private static final String EXAMPLE_ROW = "1;9:1;A;0.35";
 
     private final SolventCatalogue catalogue;
     private final SolventWords words;
@@ -52,11 +47,39 @@ final class RunTable {
     }
 
     /**
+     * A plate.
+     *
+     * @param plate as it is to stand in the study
+     * @param said its eluent in the words of the file; empty where it says nothing of it
+     */
+    record Plate(StudyPlate plate, String said) {}
+
+    /**
+     * Plates out of a table.
+     *
+     * @param plan which column holds what
+     * @param decimal what stands before decimals
+     * @param delimiter what parts the cells
+     * @param spots those of the study they are read into, then the new ones
+     * @param plates the plates
+     * @param read the rows, with those that were not taken
+     * @param notes what to know of them
+     */
+    record Runs(
+            ColumnPlan plan,
+            TableNumbers.Decimal decimal,
+            char delimiter,
+            List<StudySpot> spots,
+            List<Plate> plates,
+            RunRows read,
+            List<Message> notes) {}
+
+    /**
      * The runs of a table.
      *
      * @throws Refusal where there is no row at all
      */
-    Imported.Runs read(String text, Asked asked, Optional<Study> study) {
+    Runs read(String text, Asked asked, Optional<Study> study) {
         char delimiter = asked.delimiter().orElseGet(() -> SheetRows.delimiter(text));
         SheetRows rows = SheetRows.of(text, delimiter);
         if (rows.rows().isEmpty()) {
@@ -75,24 +98,33 @@ final class RunTable {
         EluentRules rules = EluentRules.of(catalogue);
         IntoStudy into = new IntoStudy(study);
         RunRows read = new RunRows(
-                plan, numbers, new RunJar.Reader(plan, numbers, words, rules, sorbent), rules, sorbent, pair, into);
-        boolean hasPlace = plan.has(RunColumn.RF) || plan.has(RunColumn.CENTRE);
+                plan,
+                new RunPlace.Reader(plan, numbers),
+                new RunJar.Reader(plan, numbers, words, rules, sorbent, pair),
+                rules,
+                sorbent,
+                pair,
+                into);
         Set<Message> notes = new LinkedHashSet<>(plan.notes());
-        if (!hasPlace) {
+        if (!PLACES.stream().anyMatch(plan::has)) {
             notes.add(Message.of("import.no-place"));
+            notes.add(Message.of("import.example", "head", EXAMPLE_HEAD, "row", EXAMPLE_ROW));
         } else if (plan.body().isEmpty()) {
             notes.add(Message.of("import.no-rows"));
         } else {
             read.read();
         }
         rows.openQuote().ifPresent(line -> read.reject(line, "", openQuote()));
-        List<StudyPlate> plates = new ArrayList<>();
-        read.plates().forEach(draft -> plates.add(plate(draft, plan, pair, into, notes)));
-        if (!plan.has(RunColumn.PLATE) && !plates.isEmpty()) {
+        RunPlates plates = new RunPlates(plan, pair, into);
+        List<Plate> made = read.plates().stream()
+                .map(draft -> new Plate(plates.of(draft), draft.said))
+                .toList();
+        if (!plan.has(RunColumn.PLATE) && !made.isEmpty()) {
             notes.add(Message.of("import.plates-by-eluent"));
         }
+        notes.addAll(plates.notes());
         notes.addAll(read.notes());
-        return new Imported.Runs(plan, numbers.decimal(), delimiter, into.spots(), plates, read, List.copyOf(notes));
+        return new Runs(plan, numbers.decimal(), delimiter, into.spots(), made, read, List.copyOf(notes));
     }
 
     private static void checkWidth(List<SheetRows.Row> rows) {
@@ -130,104 +162,5 @@ final class RunTable {
                 "\"",
                 Message.of("allowed.closed-quotes"),
                 Message.of("todo.close-quote"));
-    }
-
-    private StudyPlate plate(
-            DraftPlate draft, ColumnPlan plan, SolventWords.Two pair, IntoStudy into, Set<Message> notes) {
-        String id = into.id('p', draft.called);
-        if (draft.weak == null || draft.strong == null) {
-            notes.add(Message.of(
-                    "import.usual-pair",
-                    "weak",
-                    Optional.ofNullable(draft.weak).orElse(pair.first()).said(),
-                    "strong",
-                    Optional.ofNullable(draft.strong).orElse(pair.second()).said()));
-        }
-        String eluent = Objects.requireNonNullElse(draft.eluent, "");
-        if (!eluent.isEmpty() && draft.percentStrong.isEmpty()) {
-            notes.add(Message.of("import.no-ratio", "came", ShownText.of(eluent)));
-        }
-        List<Lane> lanes = new ArrayList<>();
-        draft.lanes.values().forEach(seen -> lanes.add(lane(seen, into)));
-        if (lanes.isEmpty()) {
-            lanes.add(lane(List.of(), into));
-        }
-        return new StudyPlate(
-                id,
-                length(draft, RunColumn.HEIGHT, plan, into, notes),
-                length(draft, RunColumn.WIDTH, plan, into, notes),
-                length(draft, RunColumn.START, plan, into, notes),
-                length(draft, RunColumn.FRONT, plan, into, notes),
-                Optional.ofNullable(draft.weak).orElse(pair.first()).id(),
-                Optional.ofNullable(draft.strong).orElse(pair.second()).id(),
-                eluent,
-                draft.percentStrong,
-                Objects.requireNonNullElse(draft.additive, JarAdditive.NONE),
-                Optional.empty(),
-                lanes,
-                notSeen(draft, into));
-    }
-
-    private static Lane lane(List<DraftPlate.Seen> seen, IntoStudy into) {
-        String id = into.id('l', "");
-        List<SpotSeen> readings = seen.stream()
-                .map(each -> new SpotSeen(
-                        into.id('r', ""),
-                        each.spots().stream().map(into::spot).toList(),
-                        each.given(),
-                        each.place(),
-                        each.sizeMm(),
-                        each.shape(),
-                        each.seen()))
-                .toList();
-        return new Lane(id, readings);
-    }
-
-    /** What was looked for and not seen; what was seen on the plate after all no longer counts as that. */
-    private static List<String> notSeen(DraftPlate draft, IntoStudy into) {
-        Set<String> names = new LinkedHashSet<>(draft.notSeen);
-        draft.lanes.values().forEach(lane -> lane.forEach(seen -> names.removeAll(seen.spots())));
-        return names.stream().map(into::spot).toList();
-    }
-
-    /**
-     * A length that the table has no column for is that of the last plate, or the usual one; the lines only where no height of a spot
-     * hangs on them, since an Rf stays what it is.
-     */
-    private static Entered length(
-            DraftPlate draft, RunColumn column, ColumnPlan plan, IntoStudy into, Set<Message> notes) {
-        boolean isLine = column == RunColumn.START || column == RunColumn.FRONT;
-        if (plan.has(column)) {
-            return draft.length(column);
-        }
-        if (isLine && draft.needsLines()) {
-            notes.add(Message.of("import.no-lines"));
-            return Entered.NOTHING;
-        }
-        if (plan.has(RunColumn.FRONT) != plan.has(RunColumn.START) && isLine) {
-            return Entered.NOTHING;
-        }
-        Entered put = into.lastPlate().map(last -> of(last, column)).orElseGet(() -> usual(column));
-        boolean tooLow = column == RunColumn.HEIGHT
-                && draft.length(RunColumn.FRONT).value().orElse(0) > put.value().orElse(0);
-        if (tooLow) {
-            return Entered.NOTHING;
-        }
-        notes.add(Message.of("import.put-in", "column", Allowed.words(column.id()), "mm", put.typed()));
-        return put;
-    }
-
-    private static Entered usual(RunColumn column) {
-        String mm = Objects.requireNonNullElse(USUAL_MM.get(column), "");
-        return Entered.number(mm, Double.parseDouble(mm));
-    }
-
-    private static Entered of(StudyPlate plate, RunColumn column) {
-        return switch (column) {
-            case HEIGHT -> plate.heightMm();
-            case WIDTH -> plate.widthMm();
-            case START -> plate.startMm();
-            default -> plate.frontMm();
-        };
     }
 }

@@ -36,7 +36,7 @@ final class RunsCsv {
             names.put(spot.id(), spot.name());
         }
         try (CSVPrinter printer = new CSVPrinter(text, FORM)) {
-            printer.printRecord(RunColumn.ids());
+            printer.printRecord(RunColumn.written().stream().map(RunColumn::id).toList());
             for (StudyPlate plate : study.plates()) {
                 for (List<String> row : rows(plate)) {
                     printer.printRecord(row);
@@ -70,7 +70,7 @@ final class RunsCsv {
 
     private List<String> row(StudyPlate plate, String lane, Optional<SpotSeen> spot) {
         List<String> cells = new ArrayList<>();
-        for (RunColumn column : RunColumn.values()) {
+        for (RunColumn column : RunColumn.written()) {
             cells.add(cell(column, plate, lane, spot));
         }
         return cells;
@@ -99,6 +99,7 @@ final class RunsCsv {
             case SHAPE -> SafeCell.out(spot.flatMap(SpotSeen::shape).orElse(""));
             case SEEN -> SafeCell.out(spot.flatMap(SpotSeen::seen).orElse(""));
             case NOT_SEEN -> named(plate.notSeen());
+            case DISTANCE, FRONT_DISTANCE -> throw new IllegalArgumentException(column.id());
         };
     }
 

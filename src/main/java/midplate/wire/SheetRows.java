@@ -4,8 +4,10 @@ import java.io.IOException;
 import java.io.StringReader;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.Iterator;
 import java.util.List;
+import java.util.OptionalInt;
 import java.util.OptionalLong;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -80,7 +82,7 @@ record SheetRows(List<Row> rows, OptionalLong openQuote) {
     }
 
     /**
-     * The delimiter of a text: the one a line {@code sep=} tells; else the one by which the first row has the most headers that are known;
+     * The delimiter of a text: the one a line {@code sep=} tells; else the one by which a row has the most headers that are known;
      * else the one that cuts most rows alike, into more than one cell.
      */
     static char delimiter(String text) {
@@ -102,8 +104,15 @@ record SheetRows(List<Row> rows, OptionalLong openQuote) {
     }
 
     private static double merit(List<Row> rows) {
-        int cells = rows.get(0).cells().size();
-        long known = rows.get(0).cells().stream()
+        OptionalInt head = Headers.row(rows, cell -> Headers.meaning(cell).isPresent());
+        Row like = head.isPresent()
+                ? rows.get(head.getAsInt())
+                : rows.stream()
+                        .limit(Headers.LOOKED_AT)
+                        .max(Comparator.comparingInt(row -> row.cells().size()))
+                        .orElseThrow();
+        int cells = like.cells().size();
+        long known = like.cells().stream()
                 .filter(cell -> Headers.meaning(cell).isPresent())
                 .count();
         double alike = rows.stream().filter(row -> row.cells().size() == cells).count() / (double) rows.size();

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import midplate.catalogue.SolventCatalogue;
 import midplate.chemistry.Solvent;
 import midplate.words.Language;
@@ -79,6 +80,22 @@ final class SolventWords {
             }
         }
         return Optional.empty();
+    }
+
+    /** The two solvents whose ratio a header says its cells hold: {@code hexane/EtOAc}, {@code Laufmittel (PE:EE)}, {@code % EtOAc/Hex}. */
+    Optional<Two> pairIn(String header) {
+        if (header.length() > LONGEST) {
+            return Optional.empty();
+        }
+        String line = header.replace('[', '(').replace(']', ')').strip();
+        int open = line.indexOf('(');
+        int close = line.indexOf(')', open + 1);
+        String inside = open >= 0 && close > open ? line.substring(open + 1, close) : "";
+        String outside = open > 0 ? line.substring(0, open) : line;
+        String rest = outside.substring(outside.indexOf(' ') + 1);
+        return Stream.of(outside, rest, inside)
+                .flatMap(text -> two(text).stream())
+                .findFirst();
     }
 
     /** The solvents whose share a header tells: {@code % EtOAc}, {@code EtOAc in hexane (vol%)}; the strong one first. */

@@ -13,6 +13,7 @@ import midplate.notebook.Study;
 import midplate.notebook.StudyFormat;
 import midplate.notebook.UnreadableStudy;
 import midplate.words.Language;
+import midplate.words.Message;
 import midplate.words.Texts;
 
 /** The form of the files that studies are kept in: JSON that a person can read, of every version there has been. */
@@ -49,8 +50,20 @@ public final class StudyFiles implements StudyFormat {
             Optional<String> newer = newerVersion(file);
             throw newer.isPresent()
                     ? new UnreadableStudy(UnreadableStudy.Kind.NEWER, StudyUpgrades.newer(newer.get()))
-                    : new UnreadableStudy(UnreadableStudy.Kind.DAMAGED, faults.first());
+                    : new UnreadableStudy(UnreadableStudy.Kind.DAMAGED, plain(faults.first()));
         }
+    }
+
+    /** What a parser says of brackets and names helps nobody who opens a study: the line tells where to look. */
+    private static Message plain(Message fault) {
+        if (!fault.key().equals("fault.at.no-json")) {
+            return fault;
+        }
+        boolean isTorn = String.valueOf(fault.args().get("detail")).contains("end-of-input");
+        return Message.of(
+                isTorn ? "fault.study-breaks-off" : "fault.study-garbled",
+                "line",
+                fault.args().getOrDefault("line", 1));
     }
 
     @Override

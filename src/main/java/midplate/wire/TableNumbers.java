@@ -25,6 +25,7 @@ final class TableNumbers {
     private static final Pattern NUMBER = Pattern.compile("([+-]?)(\\d*)(?:([.,])(\\d*))?(?:[eE]([+-]?\\d{1,2}))?");
     private static final Pattern GROUPED = Pattern.compile("[+-]?\\d{1,3}(?:[.,' \\u00a0\\u202f]\\d{3})+(?:[.,]\\d*)?");
     private static final Pattern AS_IN_JSON = Pattern.compile("-?(?:0|[1-9]\\d*)(?:\\.\\d+)?(?:[eE][+-]?\\d+)?");
+    private static final Pattern RF = Pattern.compile("[01]?[.,]\\d+|0|1");
     private static final int GROUP = 3;
 
     private final Decimal decimal;
@@ -41,6 +42,11 @@ final class TableNumbers {
     static boolean looksLikeOne(String cell) {
         String text = plain(cell);
         return isNumber(NUMBER.matcher(text), text) || GROUPED.matcher(text).matches();
+    }
+
+    /** Whether a cell may be an Rf by its looks. */
+    static boolean mayBeRf(String cell) {
+        return RF.matcher(cell).matches();
     }
 
     /** The decimal mark of the numbers in these cells; where none tells, that of whoever parts cells by this delimiter. */

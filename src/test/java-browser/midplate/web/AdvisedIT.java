@@ -58,7 +58,12 @@ class AdvisedIT extends OnStudies {
         assertThat(page.locator(".advised-row[data-outcome=came-true]")).hasCount(1);
         assertThat(page.locator(".advised-row[data-outcome=came-true]")).containsText("Plate 2");
         assertThat(page.locator(".advised-row[data-outcome=not-run]").last()).containsText("after plates 1, 2");
-        assertThat(page.locator("#laboratory")).containsText("1 of 1");
+        assertThat(page.locator("#laboratory")).containsText("It came true");
+        assertTrue(
+                page.locator(".advised-row[data-outcome=came-true] .advised-ratio")
+                        .textContent()
+                        .matches("\\d+ : \\d+ hexane : ethyl acetate \\(\\d+ % ethyl acetate\\)"),
+                "nobody can read it the wrong way round");
         assertEquals(0, page.locator("#chart-laboratory").count(), "no chart under ten");
         String drawn = page.getAttribute(".advised-row[data-outcome=came-true] svg", "aria-label");
         assertTrue(drawn.contains("read at 0.50"), drawn);
@@ -67,11 +72,28 @@ class AdvisedIT extends OnStudies {
         page.keyboard().press("Escape");
         page.fill("#rf-r2", "0.95");
         page.waitForSelector(".advised-row[data-outcome=missed]");
-        assertThat(page.locator("#laboratory")).containsText("0 of 1");
+        assertThat(page.locator("#laboratory")).containsText("It did not come true");
     }
 
     @Test
     @Order(3)
+    void whatIsAskedWhileAPlateRunsDoesNotTakeThePlaceOfTheAdviceItRuns() {
+        Page page = run("Asked meanwhile");
+        page.selectOption("#window-choice", "column");
+        answered(page);
+        kept(page, "saved");
+        page.click("#add-l2");
+        page.keyboard().type("0.5");
+        page.keyboard().press("Enter");
+        answered(page);
+        openAdvised(page);
+        page.waitForSelector(".advised-row[data-outcome=came-true]");
+        assertThat(page.locator(".advised-row[data-outcome=came-true]")).hasCount(1);
+        assertThat(page.locator(".advised-row[data-outcome=not-run]")).not().hasCount(0);
+    }
+
+    @Test
+    @Order(4)
     void writingAnAdviceDownIsNoStepOfUndoAndUndoingLeavesItThere() {
         Page page = run("Undone");
         page.keyboard().type("0.5");
@@ -99,7 +121,7 @@ class AdvisedIT extends OnStudies {
     }
 
     @Test
-    @Order(4)
+    @Order(5)
     void fromTenOnAChartShowsChancesAgainstWhatCameTrueAndCanBeTakenAway() throws Exception {
         Page page = run("Many");
         page.keyboard().type("0.5");
@@ -121,8 +143,7 @@ class AdvisedIT extends OnStudies {
         openAdvised(page);
         page.waitForSelector("#chart-laboratory");
         assertTrue(page.locator("#chart-laboratory .laboratory-share").count() > 0);
-        assertFalse(
-                page.textContent("#laboratory").contains("came true; 95 % interval 0 to"), "more came true than not");
+        assertFalse(page.textContent("#laboratory").contains("between 0 and"), "more came true than not");
         assertClean(page);
         Download drawing = page.waitForDownload(() -> page.click("#chart-laboratory-svg"));
         assertEquals("midplate-came-true.svg", drawing.suggestedFilename());
@@ -132,6 +153,12 @@ class AdvisedIT extends OnStudies {
         List<String> heads =
                 page.locator("#chart-laboratory-numbers th[scope=col]").allTextContents();
         assertEquals(
-                List.of("Chance said", "Share that came true", "Low end, 95 %", "High end, 95 %", "Advices"), heads);
+                List.of(
+                        "Chance said, in 100",
+                        "Came true, in 100",
+                        "Low end of 95 %, in 100",
+                        "High end of 95 %, in 100",
+                        "Pieces of advice"),
+                heads);
     }
 }

@@ -45,6 +45,7 @@ class AnswerIT extends OnPage {
         Page page = open();
         answered(page);
         page.getByText("hexane and ethyl acetate as published").click();
+        page.waitForSelector("#published li");
         String values = page.textContent("#published");
         assertTrue(values.contains("Eluent strength ε⁰ (silica newer): 0.48 ["), values);
         assertTrue(values.contains("Boiling point: 68.7 °C ["), values);

@@ -39,10 +39,13 @@ class BringInIT extends OnStudies {
         assertEquals("comma", value(page, "bring-decimal"));
         assertEquals("rf", value(page, "column-3"));
         assertThat(page.locator("#bring-rejected")).containsText("7,5");
-        assertTrue(page.locator("#bring-onto").isDisabled(), "an Rf of 7.5 is none: nothing can be taken");
+        assertEquals(0, page.locator("#bring-onto").count(), "an Rf of 7.5 is none: nothing can be taken");
+        assertThat(page.locator("#bring-count")).containsText("Nothing");
         page.selectOption("#column-4", "rf");
         assertThat(page.locator("#preview-runs li")).hasCount(2);
         assertThat(page.locator("#bring-rejected")).containsText("unlesbar");
+        assertThat(page.locator("#preview-runs li").last())
+                .containsText("20 % ethyl acetate in hexane (the file says: 4 : 1)");
         assertEquals("", value(page, "column-3"), "one column for one meaning");
         assertClean(page);
         page.click("#bring-onto");
@@ -55,6 +58,26 @@ class BringInIT extends OnStudies {
         assertThat(page.locator("#plate-p3 .rf input").first()).hasValue("0.35");
         kept(page, "saved");
         page.click("#undo");
+        assertThat(page.locator(".one-plate")).hasCount(1);
+    }
+
+    @ParameterizedTest
+    @ValueSource(booleans = {true, false})
+    void onAnUntouchedExampleOrEmptySheetRunsBeginAStudyAndAreNeverMixedWithWhatIsInvented(boolean example) {
+        Page page = example ? open() : openEmpty();
+        openStudies(page);
+        bring(page, "real runs.csv", RUNS.replace("Rf;Rf (abgelesen)", "cm;Rf"));
+        page.waitForSelector("#preview-title");
+        page.click("#bring-onto");
+        assertThat(page.locator("#title")).hasValue("real runs");
+        assertThat(page.locator(".one-plate")).hasCount(2);
+        assertTrue(page.isHidden("#example-bar"), "nothing invented is on the sheet");
+        kept(page, "saved");
+        assertEquals("own", page.evaluate("""
+                async id => (await (await fetch(`/api/studies/${id}`)).json()).study.origin
+                """, idOf(page)));
+        page.click("#undo");
+        assertEquals(example, page.isVisible("#example-bar"), "what stood there before is one step back");
         assertThat(page.locator(".one-plate")).hasCount(1);
     }
 

@@ -27,12 +27,18 @@ abstract class OnStudies extends OnPage {
 
     /** Another browser at an address, as if on another machine. */
     final Page otherBrowser(String address) {
+        Page page = otherBrowser();
+        page.navigate(address);
+        ready(page);
+        return page;
+    }
+
+    /** Another browser with nothing in it yet. */
+    final Page otherBrowser() {
         BrowserContext other = browser.newContext(new Browser.NewContextOptions().setLocale("en-GB"));
         others.add(other);
         Page page = other.newPage();
         page.onPageError(complaints::add);
-        page.navigate(address);
-        ready(page);
         return page;
     }
 

@@ -41,6 +41,8 @@ class OriginIT extends OnPage {
     @SuppressWarnings("unchecked")
     void everyNumberTellsWhatItIsItsSourceAndHowSure() {
         Page page = openExample(ColorScheme.LIGHT);
+        page.click("#published summary");
+        page.waitForSelector("#published li");
         List<String> shown = (List<String>) page.evaluate(
                 "[...new Set([...document.querySelectorAll('[data-asked]')].map(each => each.dataset.asked))]");
         List<String> known =
@@ -96,6 +98,7 @@ class OriginIT extends OnPage {
         chance.focus();
         page.keyboard().press("Enter");
         assertTrue(isOpen(page));
+        page.waitForSelector("#origin-title");
         assertTrue(page.textContent("#origin").contains("Chem 8 (2022) 3202"));
         for (int i = 0; i < 4; i++) {
             page.keyboard().press("Tab");
@@ -123,6 +126,7 @@ class OriginIT extends OnPage {
                 .nth(1)
                 .locator(".asked")
                 .click();
+        page.waitForSelector("#origin-title");
         String told = page.textContent("#origin");
         assertTrue(told.contains("0.48 (silica newer)"), told);
         assertTrue(told.contains("p. 70"), told);

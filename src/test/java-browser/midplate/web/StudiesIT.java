@@ -102,6 +102,26 @@ class StudiesIT extends OnStudies {
     }
 
     @Test
+    void whereArchivingOrRestoringLeavesNoRowTheFocusGoesToTheSearchAndOnlyTheDeedIsTold() {
+        Page page = openEmpty();
+        fillAndSave(page, "#title", "Lonely row");
+        String id = idOf(page);
+        page.click("#clear");
+        openStudies(page);
+        for (String deed : new String[] {"archive", "restore"}) {
+            find(page, "lonely row");
+            listed(page, "Lonely row");
+            unfold(page, id);
+            press(page, deed + "-" + id);
+            listed(page);
+            page.waitForFunction("() => document.activeElement.id === 'studies-find'");
+            assertThat(page.locator("#studies-said")).containsText("Lonely row");
+            assertThat(page.locator("#studies-said")).not().containsText("Nothing");
+            page.click("#which-archived");
+        }
+    }
+
+    @Test
     void escapeClosesTheListAndGivesTheFocusBack() {
         Page page = open();
         openStudies(page);
@@ -155,7 +175,7 @@ class StudiesIT extends OnStudies {
         unfoldBySight(page, first);
         Download taken = page.waitForDownload(() -> page.click("#json-" + first));
         Path file = place.resolve(taken.suggestedFilename());
-        assertEquals(first + ".json", taken.suggestedFilename());
+        assertEquals("Out-and-in-" + first + ".json", taken.suggestedFilename());
         taken.saveAs(file);
         page.setInputFiles("#bring-file", file);
         page.waitForSelector("#preview-study");

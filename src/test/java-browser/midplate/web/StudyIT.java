@@ -138,6 +138,76 @@ class StudyIT extends OnStudies {
     }
 
     @Test
+    void theStudyBeforeIsNamedBesideANewOne() {
+        Page page = openEmpty();
+        fillAndSave(page, "#title", "Named beside the new one");
+        page.click("#clear");
+        assertThat(page.locator("#study-before")).containsText("Named beside the new one");
+        page.fill("#title", "No longer untouched");
+        assertEquals(0, page.locator("#study-before").count());
+    }
+
+    @Test
+    void whoComesWithoutAnAddressIsToldOfTheStudiesKeptHere() {
+        Page page = openEmpty();
+        fillAndSave(page, "#title", "Kept here");
+        Page other = otherBrowser(server.address());
+        assertTrue(other.isVisible("#example-bar"), "the invented example");
+        assertThat(other.locator("#studies-kept")).containsText("kept here");
+        assertClean(other);
+        other.click("#studies-kept-open");
+        other.getByText("Kept here", new Page.GetByTextOptions().setExact(true)).click();
+        assertThat(other.locator("#title")).hasValue("Kept here");
+        assertEquals(0, other.locator("#studies-kept").count());
+    }
+
+    @Test
+    void aTabOrAControlSignInALineIsABlankAndIsSaved() {
+        Page page = openEmpty();
+        page.focus("#title");
+        page.keyboard().insertText("one\ttwo\u0007three\u0085");
+        assertEquals("one two three ", value(page, "title"));
+        page.focus("#spot-s1");
+        page.keyboard().press("Home");
+        page.keyboard().insertText("x\ty");
+        page.keyboard().insertText("z");
+        assertEquals("x yzA", value(page, "spot-s1"), "the caret stays where it was");
+        page.click("#notes-fold > summary");
+        fillAndSave(page, "#notes", "first\n\tsecond");
+        Page other = otherBrowser(page.url());
+        assertEquals("one two three ", value(other, "title"));
+        assertEquals("first\n\tsecond", value(other, "notes"), "notes have lines and tabs");
+    }
+
+    @Test
+    void aTitleHoldsNoMoreThanCanBeSaved() {
+        Page page = openEmpty();
+        page.focus("#title");
+        page.keyboard().insertText("t".repeat(400));
+        assertEquals(300, value(page, "title").length());
+        kept(page, "saved");
+        Object second = page.evaluate("""
+                async () => {
+                    const { titleFrom } = await import('./line.js');
+                    return titleFrom('t'.repeat(300), title => `${title} (second version)`);
+                }
+                """);
+        assertEquals(300, String.valueOf(second).length());
+        assertTrue(String.valueOf(second).endsWith("\u2026 (second version)"), String.valueOf(second));
+    }
+
+    @Test
+    void anEluentThatCannotBeReadIsToldBesideItBeforeAnySpot() {
+        Page page = openEmpty();
+        page.fill("#eluent-p1", "20% EtOAc/Hex");
+        assertThat(page.locator("#eluent-p1-fault")).containsText("20% EtOAc/Hex");
+        assertClean(page);
+        page.fill("#eluent-p1", "4 : 1");
+        assertThat(page.locator("#eluent-p1-fault")).hasCount(0);
+        kept(page, "saved");
+    }
+
+    @Test
     void aSaveWhoseAnswerWasLostIsNoConflict() {
         Page page = openEmpty();
         fillAndSave(page, "#title", "Answers get lost");

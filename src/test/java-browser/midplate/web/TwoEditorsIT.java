@@ -105,6 +105,8 @@ class TwoEditorsIT extends OnStudies {
         page.fill("#spot-s1", "typed meanwhile");
         kept(page, "gone");
         assertThat(page.locator("#kept")).containsText("kept in this browser");
+        assertThat(page.locator("#kept strong")).hasText("Not in the folder yet.");
+        assertThat(page.locator("#kept .caution-sign")).isVisible();
         page.click("#clear");
         page.fill("#title", "Begun meanwhile");
         kept(page, "gone");

@@ -80,6 +80,12 @@ class LastPlateTest {
     }
 
     @Test
+    void doesNotWorkWhereOneSpotWithoutALabelStandsForBoth() {
+        Asking known = two().run(20, Map.of("A", 0.2, "B", 0.21)).unlabelled(50, Set.of(), 0.45);
+        assertEquals(List.of(), said(known));
+    }
+
+    @Test
     void withUnlabelledSpotsLeavesNoPairTogether() {
         assertFalse(
                 said(two().unlabelled(50, Set.of(), 0.38, 0.5).apart("A", "B")).isEmpty());

@@ -16,12 +16,15 @@ import java.util.List;
 import java.util.Random;
 import java.util.concurrent.CompletableFuture;
 import midplate.notebook.FolderTrouble.Kind;
+import midplate.words.Message;
+import midplate.words.Texts;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Files that broke: nothing wrong is ever shown as if it were right, and nothing saved before is lost. */
 class DamagedFilesTest {
@@ -280,5 +283,69 @@ class DamagedFilesTest {
         assertEquals(now, folder.read(RealStudies.A));
         rest.join();
         assertEquals(List.of(), setAside());
+    }
+
+    @Test
+    void aChangedVersionNumberIsDamageWhereTheVersionBeforeIsGood() throws IOException {
+        byte[] flipped = new String(second, StandardCharsets.ISO_8859_1)
+                .replaceFirst("\"version\": 2", "\"version\": 3")
+                .getBytes(StandardCharsets.ISO_8859_1);
+        assertFalse(Arrays.equals(second, flipped));
+        RealStudies.putLongAgo(file, flipped);
+        assertVersionBefore(flipped);
+        Files.delete(earlier);
+        RealStudies.putLongAgo(file, flipped);
+        FolderFault fault = assertThrows(FolderFault.class, () -> folder.read(RealStudies.A));
+        assertEquals(FolderFault.Kind.NEWER, fault.kind(), "without a version before it stays where it is");
+        assertArrayEquals(flipped, Files.readAllBytes(file));
+    }
+
+    @Test
+    void aTornStudyIsNamedByItsTitleAndByTheLineWhereItBreaksOff() throws IOException {
+        folder.create(RealStudies.study(RealStudies.B, "Invented \"one\" \\ é", "alone", 1));
+        Path alone = place.resolve("studies").resolve(RealStudies.B.value() + ".json");
+        byte[] whole = Files.readAllBytes(alone);
+        RealStudies.putLongAgo(alone, Arrays.copyOf(whole, whole.length / 2));
+        assertThrows(NoSuchStudy.class, () -> folder.read(RealStudies.B));
+        FolderTrouble trouble = folder.list(StudySearch.everything()).troubles().get(0);
+        String said = Texts.english().render(trouble.text());
+        assertTrue(said.contains("\"Invented \"one\" \\ é\""), said);
+        assertTrue(said.matches(".*breaks off in line [0-9]+.*"), said);
+        assertFalse(said.contains("JSON") || said.contains("nexpected"), said);
+    }
+
+    @Test
+    void aTornStudyWithoutItsTitleHasThatOfTheVersionBefore() throws IOException {
+        RealStudies.putLongAgo(file, Arrays.copyOf(second, 100));
+        folder.read(RealStudies.A);
+        Object study = folder.list(StudySearch.everything())
+                .troubles()
+                .get(0)
+                .text()
+                .args()
+                .get("study");
+        assertEquals(Message.of("folder.study-titled", "title", "Invented"), study);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"Copy of %s.json", "20261126-bbbbbbbbbb.json"})
+    void aCopyOfAStudyThatIsHereIsCalledSoAndNobodyIsToldToNameItLikeTheOriginal(String name) throws IOException {
+        Path copy = place.resolve("studies").resolve(String.format(name, RealStudies.A.value()));
+        Files.copy(file, copy);
+        FolderTrouble trouble = folder.list(StudySearch.everything()).troubles().get(0);
+        assertEquals(Kind.MISNAMED, trouble.kind());
+        assertEquals("folder.file-copy", trouble.text().key());
+        String said = Texts.english().render(trouble.text());
+        assertTrue(said.contains("is a copy of \"Invented\", which is here"), said);
+        assertFalse(said.contains("rename") || said.contains("as its name"), said);
+        assertArrayEquals(second, Files.readAllBytes(copy));
+    }
+
+    @Test
+    void aStudyUnderAnotherNameThatIsNotHereMayBeRenamed() throws IOException {
+        Files.move(file, place.resolve("studies").resolve("saved.json"));
+        String said = Texts.english()
+                .render(folder.list(StudySearch.everything()).troubles().get(0).text());
+        assertTrue(said.contains("rename it " + RealStudies.A.value() + ".json"), said);
     }
 }

@@ -2,18 +2,24 @@ package midplate.notebook;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
+import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.util.List;
 import java.util.Optional;
 import midplate.notebook.FolderFault.Kind;
+import midplate.words.Language;
+import midplate.words.Message;
+import midplate.words.Texts;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -231,5 +237,33 @@ class FolderPlaceTest {
                         data.resolve("midplate.lock"),
                         data.resolve("studies").resolve(name)),
                 RealStudies.files(place));
+    }
+
+    @Test
+    void aPlaceWhereNoFolderCanBeMadeIsNotToldAsIfSomethingHadBeenThere() {
+        Path proc = Path.of("/proc");
+        assumeTrue(Files.isDirectory(proc), "skipped: no such place on this system");
+        for (Path odd : List.of(proc.resolve("none"), proc.resolve("none").resolve("below"))) {
+            FolderFault fault =
+                    assertThrows(FolderFault.class, () -> RealStudies.open(odd).close());
+            String said = Texts.english().render(fault.refusal().reason())
+                    + " "
+                    + Texts.english().render(fault.refusal().todo());
+            assertFalse(said.contains("no longer") || said.contains("again") || said.contains("before"), said);
+            assertFalse(said.contains("Exception"), said);
+            assertTrue(said.contains("--data"), said);
+        }
+    }
+
+    @Test
+    void aFaultWithoutWordsOfItsOwnIsToldInWords() {
+        for (IOException fault :
+                List.of(new AccessDeniedException("/x"), new NoSuchFileException("/x"), new IOException())) {
+            for (Language language : Language.values()) {
+                String said = Texts.of(language)
+                        .render(Message.of("folder.file-unreadable", "file", "x", "said", SystemFaults.said(fault)));
+                assertFalse(said.contains("Exception"), said);
+            }
+        }
     }
 }

@@ -114,6 +114,47 @@ class TrackRecordTest {
     }
 
     @Test
+    void ofCopiesThatInTheStudyMadeFirstDecidesWhicheverWasWrittenLast() {
+        StudySummary original = summary("20261026-p3h8d5wz2n", 10, 20, Outcome.MISSED);
+        StudySummary copy = summary("20261026-a3h8d5wz2n", 11, 30, Outcome.CAME_TRUE);
+        for (List<StudySummary> order : List.of(List.of(original, copy), List.of(copy, original))) {
+            Rate rate = TrackRecord.ofStudies(order).all().orElseThrow();
+            assertEquals(1, rate.of());
+            assertEquals(0, rate.cameTrue());
+        }
+    }
+
+    private static StudySummary summary(String id, int created, int modified, Outcome outcome) {
+        return new StudySummary(
+                new StudyId(id),
+                "",
+                Instant.ofEpochSecond(created),
+                Instant.ofEpochSecond(modified),
+                Study.Keeping.AT_HAND,
+                Origin.OWN,
+                1,
+                List.of(),
+                new StudyTag("0123456789abcdef0123456789abcdef"),
+                List.of(),
+                List.of(scored(1, 0.5, outcome)));
+    }
+
+    @Test
+    void oneChanceStandsInOneGroupAndNoGroupIsSmallForIt() {
+        assertEquals(List.of(12), groupsOf(12, 0, 0.8101, 0.9));
+        assertEquals(List.of(12), groupsOf(11, 1, 0.81, 0.9), "one alone is no group");
+        assertEquals(List.of(9, 6), groupsOf(9, 6, 0.81, 0.9));
+    }
+
+    private static List<Integer> groupsOf(int lower, int higher, double low, double high) {
+        List<ScoredAdvice> all = new ArrayList<>();
+        for (int i = 0; i < lower + higher; i++) {
+            all.add(scored(i, i < lower ? low + i * 1e-5 : high, i % 3 == 0 ? Outcome.MISSED : Outcome.CAME_TRUE));
+        }
+        return TrackRecord.of(all).groups().stream().map(Rate::of).toList();
+    }
+
+    @Test
     void studiesThatBeganAsTheExampleAreLeftOut() {
         List<StudySummary> studies = new ArrayList<>();
         for (Origin origin : Origin.values()) {

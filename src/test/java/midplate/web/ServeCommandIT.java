@@ -80,6 +80,7 @@ class ServeCommandIT {
                 assertEquals(1, process.waitFor());
                 assertTrue(said.contains("Port " + taken.getLocalPort() + " is taken"), said);
                 assertTrue(said.contains("--port 0"), said);
+                assertTrue(!said.contains("ERROR"), said);
                 assertTrue(!said.contains("\tat "), said);
             }
         });

@@ -39,6 +39,10 @@ class RunTableTest {
         return answer;
     }
 
+    static JsonNode read(Exchange exchange, String table) throws IOException {
+        return read(exchange, table.getBytes(StandardCharsets.UTF_8), "");
+    }
+
     static JsonNode read(String table) throws IOException {
         return read(table.getBytes(StandardCharsets.UTF_8), "");
     }
@@ -306,9 +310,7 @@ class RunTableTest {
         assertEquals(62, plate.path("frontMm").asDouble());
         assertEquals("hexane", plate.path("weak").asText());
         assertEquals("", plate.path("eluent").asText());
-        assertTrue(
-                keys(answer).containsAll(List.of("import.put-in", "import.usual-pair")),
-                keys(answer).toString());
+        assertTrue(keys(answer).contains("import.usual-pair"), keys(answer).toString());
         JsonNode mm = read("spot,centre_mm\nA,20\n");
         assertEquals("", mm.path("plates").get(0).path("startMm").asText());
         assertTrue(keys(mm).contains("import.no-lines"));

@@ -184,9 +184,13 @@ class RunsRoundTripTest {
                 "");
     }
 
-    private static Imported.Runs read(String csv) {
+    private static RunTable.Runs read(String csv) {
         TableBytes bytes = TableBytes.of(csv.getBytes(StandardCharsets.UTF_8)).orElseThrow();
         return new RunTable(CATALOGUE).read(bytes.text(), RunTable.Asked.NOTHING, Optional.empty());
+    }
+
+    private static List<StudyPlate> plates(RunTable.Runs runs) {
+        return runs.plates().stream().map(RunTable.Plate::plate).toList();
     }
 
     /** The plates with names in place of the ids of compounds, which a table does not hold. */
@@ -233,27 +237,27 @@ class RunsRoundTripTest {
             List<StudySpot> spots = spots();
             List<StudyPlate> plates = plates(spots);
             String csv = RunsCsv.of(study(spots, plates));
-            Imported.Runs back = read(csv);
+            RunTable.Runs back = read(csv);
             assertEquals(List.of(), back.read().rejected(), csv);
-            assertEquals(named(plates, spots), named(back.plates(), back.spots()), csv);
-            assertEquals(csv, RunsCsv.of(study(back.spots(), back.plates())), "written again it is the same table");
+            assertEquals(named(plates, spots), named(plates(back), back.spots()), csv);
+            assertEquals(csv, RunsCsv.of(study(back.spots(), plates(back))), "written again it is the same table");
         }
     }
 
     @Test
     void theKeptStudyComesBackButForAPlaceThatIsNoNumber() throws IOException, UnreadableStudy {
         Study kept = StudyFiles.builtIn().read(Files.readAllBytes(Path.of("shared", "studies", "version-2.json")));
-        Imported.Runs back = read(RunsCsv.of(kept));
+        RunTable.Runs back = read(RunsCsv.of(kept));
         assertEquals(1, back.read().rejected().size());
         assertEquals("1x", back.read().rejected().get(0).why().came());
-        StudyPlate first = back.plates().get(0);
+        StudyPlate first = plates(back).get(0);
         assertEquals(
                 kept.plates().get(0).lanes().get(0).readings().subList(0, 1),
                 first.lanes().get(0).readings().subList(0, 1));
-        assertEquals("4o", back.plates().get(1).widthMm().typed());
-        assertEquals("4 :", back.plates().get(1).eluent());
+        assertEquals("4o", plates(back).get(1).widthMm().typed());
+        assertEquals("4 :", plates(back).get(1).eluent());
         assertEquals(
-                new JarAdditive("own", "1 % formic acid"), back.plates().get(1).additive());
+                new JarAdditive("own", "1 % formic acid"), plates(back).get(1).additive());
     }
 
     @Test

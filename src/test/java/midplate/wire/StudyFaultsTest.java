@@ -278,9 +278,10 @@ class StudyFaultsTest {
     @CsvSource(
             delimiter = '|',
             value = {
-                "{\"format\": \"midplate-study\", \"version\": 2             | at.no-json",
+                "{\"format\": \"midplate-study\", \"version\": 2             | study-breaks-off",
                 "{\"format\": \"midplate-stuDy\", \"version\": 3}            | at.place",
                 "{\"format\": \"midplate-study\", \"version\": \"3\"}        | at.place",
+                "{\"format\": \"midplate-study\", \"version\": 2,, }        | study-garbled",
                 "''                                                          | no-json",
             })
     void anythingElseIsDamagedAndItsFirstFaultIsTheReason(String file, String key) {
