@@ -101,7 +101,7 @@ function answer(state, act, advice) {
         label: say("page.run-this"),
         kind: "main",
         disabled: isOld(state),
-        press: () => runPlate(state, act, { eluent: advice.ratio.replace(":", " : "), weak: advice.weak.id, strong: advice.strong.id, additive: { .../** @type {any} */ (state.answered).sheet.additive } }),
+        press: () => runPlate(state, act, advice.ratio.replace(":", " : ")),
       }),
       make("a", { href: "#card", id: "to-card", class: "button" }, say("page.to-card")),
     ),

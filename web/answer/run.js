@@ -6,10 +6,12 @@ import { addPlate, findPlate, givenOn, readingsOf } from "../sheet/sheet.js";
 /** @typedef {import("../state.js").State} State @typedef {import("../state.js").Act} Act */
 
 /**
- * On the plate that nothing was seen on yet, if there is one; the focus goes to its first lane.
- * @param {State} state @param {Act} act @param {{eluent: string, weak: string, strong: string, additive: import("../sheet/sheet.js").Additive}} ran
+ * On the plate that nothing was seen on yet, if there is one; the pair and the additive are those of the answer. The focus goes to its first lane.
+ * @param {State} state @param {Act} act @param {string} eluent the ratio or share
  */
-export function runPlate(state, act, ran) {
+export function runPlate(state, act, eluent) {
+  const { answer, sheet: asked } = /** @type {import("../state.js").Answered} */ (state.answered);
+  const ran = { eluent, weak: answer.advice.weak.id, strong: answer.advice.strong.id, additive: { ...asked.additive } };
   let id = state.sheet.plates.find((plate) => readingsOf(plate).length === 0 && plate.notSeen.length === 0)?.id ?? "";
   act.edit((sheet) => {
     if (!id) ({ id } = addPlate(sheet, ""));

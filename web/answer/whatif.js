@@ -117,7 +117,7 @@ function buttons(state, act, now) {
 function runTried(state, act, now) {
   const { advice } = /** @type {any} */ (state.answered).answer;
   const eluent = ratioOf(now.percent, advice)?.match(/^\d+ : \d+$/)?.[0] ?? `${shareText(now.percent)} %`;
-  runPlate(state, act, { eluent, weak: advice.weak.id, strong: advice.strong.id });
+  runPlate(state, act, eluent);
 }
 
 /** @param {State} state @param {Outcome} held @param {Outcome} now */
