@@ -59,7 +59,7 @@ final class StudyAdviceReader {
                     fields.line("additive"),
                     edge(fields, window, 0),
                     edge(fields, window, 1),
-                    apart(fields),
+                    fields.noneOrTwo("apart", fields.ids("apart")),
                     fields.each("spots", StudyFields.MOST, (place, spot) -> spot(place, spot, foretold)),
                     fields.number("probability", 0, 1),
                     fields.choice("basis", BASES));
@@ -70,18 +70,6 @@ final class StudyAdviceReader {
         return window.map(edges ->
                         StudyNumber.between(fields.path("window[" + which + "]"), edges.get(which), 0, 1, faults))
                 .orElse(0.0);
-    }
-
-    private static List<String> apart(StudyFields fields) {
-        List<String> apart = fields.ids("apart");
-        if (!apart.isEmpty() && apart.size() != 2) {
-            fields.fault(
-                    "apart",
-                    Message.of("fault.not-two-spots"),
-                    Message.of("allowed.two-spots"),
-                    Message.of("todo.name-two-spots"));
-        }
-        return apart;
     }
 
     private Optional<GivenAdvice.Foretold> spot(String path, Json value, Set<String> foretold) {

@@ -211,6 +211,18 @@ final class StudyFields {
         return List.copyOf(found);
     }
 
+    /** The ids of a field that names two spots or none; any other number of them is told. */
+    List<String> noneOrTwo(String name, List<String> ids) {
+        if (!ids.isEmpty() && ids.size() != 2) {
+            fault(
+                    name,
+                    Message.of("fault.not-two-spots"),
+                    Message.of("allowed.two-spots"),
+                    Message.of("todo.name-two-spots"));
+        }
+        return ids;
+    }
+
     /** A list of different words, all among those known. */
     List<String> known(String name, Collection<String> known) {
         Set<String> found = new LinkedHashSet<>();

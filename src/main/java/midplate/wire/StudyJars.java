@@ -8,7 +8,6 @@ import midplate.chemistry.Solvent;
 import midplate.notebook.Entered;
 import midplate.notebook.JarAdditive;
 import midplate.notebook.NextJar;
-import midplate.words.Message;
 
 /** Reads what goes into the jars of a study: solvents, additives, and what is wanted of the next. */
 final class StudyJars {
@@ -62,14 +61,6 @@ final class StudyJars {
     Optional<NextJar> next(String path, Json value, StudySpotReader spots) {
         return StudyFields.of(path, value, faults, NEXT, List.of()).map(fields -> {
             Optional<List<Json>> window = fields.two("window");
-            List<String> apart = spots.refer(fields, "apart");
-            if (!apart.isEmpty() && apart.size() != 2) {
-                fields.fault(
-                        "apart",
-                        Message.of("fault.not-two-spots"),
-                        Message.of("allowed.two-spots"),
-                        Message.of("todo.name-two-spots"));
-            }
             return new NextJar(
                     solvent(fields, "weak"),
                     solvent(fields, "strong"),
@@ -77,7 +68,7 @@ final class StudyJars {
                     edge(fields, window, 0),
                     edge(fields, window, 1),
                     fields.choice("windowKind", WINDOW_KINDS),
-                    apart,
+                    fields.noneOrTwo("apart", spots.refer(fields, "apart")),
                     fields.entered("amountMl"),
                     fields.entered("jarDiameterMm"));
         });

@@ -59,8 +59,6 @@ class GermanTextsTest {
             "page.published-value",
             "page.rf",
             "page.seen-value",
-            "later.ratio-of-pair",
-            "later.share-in",
             "later.swap-zero",
             "page.whatif-column",
             "page.whatif-ml",
