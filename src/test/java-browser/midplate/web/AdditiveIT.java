@@ -101,13 +101,16 @@ class AdditiveIT extends OnIdentity {
         read(page, "p1", "l1", "9:1", ".1");
         page.evaluate("""
                 () => {
-                  const kept = JSON.parse(localStorage.getItem("midplate-sheet"));
-                  for (const sheet of [kept.sheet, ...kept.before]) {
-                    delete sheet.additive;
+                  const [key] = Object.keys(localStorage).filter((each) => each.startsWith("midplate-study-"));
+                  const { sheet: now, before } = JSON.parse(localStorage.getItem(key));
+                  for (const sheet of [now, ...before]) {
+                    for (const newer of ["additive", "id", "title", "notes", "advices", "archived"]) delete sheet[newer];
                     for (const plate of sheet.plates) delete plate.additive;
                     sheet.shelf = ["hexane", "ethyl-acetate"];
                   }
-                  localStorage.setItem("midplate-sheet", JSON.stringify(kept));
+                  localStorage.clear();
+                  localStorage.setItem("midplate-sheet", JSON.stringify({ sheet: now, before }));
+                  history.replaceState(null, "", location.pathname);
                 }""");
         page.reload();
         ready(page);

@@ -98,9 +98,12 @@ abstract class OnPage {
         return page;
     }
 
-    /** Whether the browser complains of what the test did to the page: a refusal, a server that is gone. */
+    /**
+     * Whether the browser complains of what the test did to the page: a refusal, a server that is gone, a page left while it saved,
+     * which finds its own save there when it is back.
+     */
     boolean isOnPurpose(String message) {
-        return message.contains("status of 422") || message.contains("ERR_");
+        return message.matches("(?s).*status of (412|422).*") || message.contains("ERR_");
     }
 
     static void ready(Page page) {

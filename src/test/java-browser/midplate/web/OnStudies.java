@@ -19,10 +19,10 @@ abstract class OnStudies extends OnPage {
         others.forEach(BrowserContext::close);
     }
 
-    /** That somebody else was first, or that a study is not there, is no mistake of the page. */
+    /** That a study is not there, is a newer program's or too large, or that the disk is full, is no mistake of the page. */
     @Override
     boolean isOnPurpose(String message) {
-        return super.isOnPurpose(message) || message.matches("(?s).*status of (404|409|412|413|507).*");
+        return super.isOnPurpose(message) || message.matches("(?s).*status of (404|409|413|507).*");
     }
 
     /** Another browser at an address, as if on another machine. */
