@@ -1,6 +1,8 @@
 package midplate.terminal;
 
 import java.io.PrintWriter;
+import java.util.LinkedHashMap;
+import java.util.Map;
 import midplate.advice.OtherEluent;
 import midplate.advice.Question;
 import midplate.advice.Replacements;
@@ -52,43 +54,22 @@ final class SpokenOthers {
                     case THEORY -> Message.of("terminal.basis-theory");
                     case GUESS -> Message.of("terminal.basis-guess");
                 });
+        Map<String, Object> args = new LinkedHashMap<>();
+        args.put("ratio", pour.ratio().toString());
+        args.put("weak", other.weak().said());
+        args.put("strong", other.strong().said());
+        args.put("basis", basis);
+        args.put("times", chance);
         if (other.equal().isEmpty()) {
-            return Message.of(
-                    "terminal.other-nearest",
-                    "ratio",
-                    pour.ratio().toString(),
-                    "weak",
-                    other.weak().said(),
-                    "strong",
-                    other.strong().said(),
-                    "basis",
-                    basis,
-                    "times",
-                    chance);
+            return new Message("terminal.other-nearest", args);
         }
         OtherEluent.Equal equal = other.equal().get();
-        return Message.of(
-                "terminal.other-equal",
-                "ratio",
-                pour.ratio().toString(),
-                "weak",
-                other.weak().said(),
-                "strong",
-                other.strong().said(),
-                "weakMl",
-                pour.weakMl(),
-                "strongMl",
-                pour.strongMl(),
-                "percent",
-                Digits.percent(equal.percentStrong()),
-                "low",
-                Digits.percent(equal.low()),
-                "high",
-                Digits.percent(equal.high()),
-                "basis",
-                basis,
-                "times",
-                chance);
+        args.put("weakMl", pour.weakMl());
+        args.put("strongMl", pour.strongMl());
+        args.put("percent", Digits.percent(equal.percentStrong()));
+        args.put("low", Digits.percent(equal.low()));
+        args.put("high", Digits.percent(equal.high()));
+        return new Message("terminal.other-equal", args);
     }
 
     private String say(Message message) {
