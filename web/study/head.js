@@ -135,7 +135,7 @@ export function studiesKept({ standing, total }, act) {
 
 /** What a person has to know about this study. @param {State} state @param {Act} act */
 function told({ sheet, study }, act) {
-  const { both, unknown, changed, notices, troubles } = study;
+  const { both, unknown, changed, takenOver, notices, troubles } = study;
   const lines = [];
   const seen = (/** @type {"both" | "unknown" | "troubles"} */ what) => button({ id: `${what}-seen`, label: say("page.told-seen"), kind: "small", press: () => act.seen(what) });
   if (both && [both.was, both.mine].includes(sheet.id)) {
@@ -144,6 +144,7 @@ function told({ sheet, study }, act) {
   }
   if (unknown) lines.push([unknown.how === "gone" ? say("page.study-gone", { title: unknown.title }) : say("page.study-unknown", { id: unknown.id }), " ", seen("unknown")]);
   if (changed) lines.push([say("page.study-changed")]);
+  if (takenOver) lines.push([say("page.study-taken-over")]);
   if (sheet.archived) lines.push([say("page.study-archived"), " ", button({ id: "restore", label: say("page.study-restore"), kind: "small", press: () => act.archive(false) })]);
   for (const notice of notices) lines.push([notice]);
   if (troubles) lines.push([say("page.folder-troubles"), " ", seen("troubles")]);
@@ -155,9 +156,9 @@ const QUIET = ["untouched", "saving", "saved", "browser"];
 let heard = "";
 
 /** Whether whoever does not see the page has to hear of the study: of trouble, of its end, of what somebody else did. @param {State} state */
-export function isNews({ study: { standing, both, unknown, changed } }) {
+export function isNews({ study: { standing, both, unknown, changed, takenOver } }) {
   if (standing.kind === "saving") return false; // it will be saved or not
-  const now = [QUIET.includes(standing.kind) ? "" : standing.kind, both?.mine, unknown?.id, changed].join(" ");
+  const now = [QUIET.includes(standing.kind) ? "" : standing.kind, both?.mine, unknown?.id, changed || (takenOver && "window")].join(" ");
   const news = now !== heard && (heard !== "" || now.trim() !== "false");
   heard = now;
   return news;

@@ -37,6 +37,8 @@ export class Keeper {
   #browserKeeps = true;
   /** Whether the latest change was made in this window. */
   #own = true;
+  /** Whether what is shown was taken over from another window. */
+  #takenOver = false;
   /** What the history does is not to be written: it was read. */
   #reading = false;
   /** @type {string} */
@@ -77,10 +79,16 @@ export class Keeper {
     return this.#own && (!draft || JSON.stringify(draft.sheet) === JSON.stringify(sheet));
   }
 
+  /** Whether another window changed what is shown, and nothing was done here since. */
+  get isTakenOver() {
+    return this.#takenOver;
+  }
+
   #changed() {
     const { sheet, before } = this.#history;
     if (this.#reading) return;
     this.#own = true;
+    this.#takenOver = false;
     if (sheet.id !== this.#shown) {
       this.#shown = sheet.id;
       const draft = draftOf(sheet.id); // an undo led back to a study that may have gone on since
@@ -96,6 +104,7 @@ export class Keeper {
     this.#reading = true;
     something();
     this.#reading = false;
+    if (this.#shown !== this.#history.sheet.id) this.#takenOver = false;
     this.#shown = this.#history.sheet.id;
     setLastShown(this.#shown);
   }
@@ -108,6 +117,7 @@ export class Keeper {
     const { advices, archived } = draft.sheet;
     const only = JSON.stringify({ ...sheet, advices, archived }) === JSON.stringify(draft.sheet);
     this.#own = false;
+    this.#takenOver ||= !only;
     this.#read(() => (only ? this.#history.amend({ advices, archived }) : this.#history.replace(draft.sheet, "another window")));
   }
 

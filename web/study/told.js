@@ -17,6 +17,7 @@ import { isUntouched } from "../sheet/sheet.js";
  * @property {{id: string, title: string, how: "unknown" | "gone"}} [unknown] the study that somebody wanted and that was not to be had
  * @property {{id: string, title: string}} [before] the study that stood here before a new one was begun
  * @property {boolean} changed whether it was changed elsewhere since it was last shown here
+ * @property {boolean} takenOver whether it was changed in another window of this browser, and nothing was done here since
  * @property {string[]} notices what the folder tells of it
  */
 
@@ -26,7 +27,7 @@ const REST = 1000;
 /** @param {Keeper} keeper @param {import("../sheet/history.js").History} history @param {() => void} changed what to do after each change */
 export function studyTold(keeper, history, changed) {
   /** @type {StudyTold} */
-  const now = { standing: keeper.standing, total: 0, troubles: "", changed: false, notices: [] };
+  const now = { standing: keeper.standing, total: 0, troubles: "", changed: false, takenOver: false, notices: [] };
   let of = history.sheet.id;
   /** Studies that are known to be in the folder. @type {Set<string>} */
   const there = new Set();
@@ -39,6 +40,7 @@ export function studyTold(keeper, history, changed) {
     }
     now.standing = keeper.standing;
     now.both = bothKept();
+    now.takenOver = keeper.isTakenOver;
     if (now.standing.kind !== "saved" || there.has(of)) return;
     there.add(of);
     folder();

@@ -16,6 +16,8 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** Two browsers, two windows, and a server that comes and goes: who edits one study is told, and both versions are kept. */
 class TwoEditorsIT extends OnStudies {
+    private static final String TAKEN_OVER = "Changed in another window of this browser. Undo takes that back.";
+
     @Test
     void twoBrowsersThatEditOneStudyAreToldAndBothVersionsAreKept() {
         Page one = openEmpty();
@@ -75,11 +77,21 @@ class TwoEditorsIT extends OnStudies {
         for (int i = 1; i <= 3; i++) {
             one.fill("#spot-s1", "name " + i);
             assertThat(other.locator("#spot-s1")).hasValue("name " + i);
+            assertThat(other.locator("#study-told")).hasText(TAKEN_OVER);
+            assertThat(one.locator("#study-told")).isHidden();
             other.fill("#eluent-p1", i + " : 1");
             assertThat(one.locator("#eluent-p1")).hasValue(i + " : 1");
+            assertThat(one.locator("#study-told")).hasText(TAKEN_OVER);
+            assertThat(other.locator("#study-told")).isHidden();
         }
+        assertThat(one.locator("#spoken")).containsText(TAKEN_OVER);
         kept(one, "saved");
         kept(other, "saved");
+        one.click("#undo");
+        assertThat(one.locator("#study-told")).isHidden();
+        assertThat(other.locator("#eluent-p1")).hasValue("2 : 1");
+        one.click("#redo");
+        assertThat(other.locator("#eluent-p1")).hasValue("3 : 1");
         assertEquals(
                 0,
                 one.locator("#both-other").count()

@@ -50,6 +50,7 @@ class FolderNewsTest {
         assertEquals(List.of(), FolderNews.of(closed));
         Path other = Files.createDirectory(place.resolve("other"));
         try (StudyFolder folder = StudyFolder.open(other, StudyFiles.builtIn(), Clock.systemUTC())) {
+            assertEquals(List.of(), FolderNews.of(folder), "and its first look at the folder is over");
             Files.delete(other.resolve("studies"));
             Files.writeString(other.resolve("studies"), "invented");
             assertEquals(
