@@ -39,6 +39,9 @@ abstract class OnPage {
 
     final List<String> complaints = new ArrayList<>();
     final List<String> outside = new ArrayList<>();
+    /** Addresses of servers that the test itself started. */
+    final List<String> furtherServers = new ArrayList<>();
+
     BrowserContext context;
 
     @BeforeAll
@@ -92,8 +95,11 @@ abstract class OnPage {
         });
         page.onPageError(complaints::add);
         page.onRequest(request -> {
-            if (!request.url().startsWith(server.address()) && !request.url().startsWith("blob:")) {
-                outside.add(request.url());
+            String url = request.url();
+            if (!url.startsWith(server.address())
+                    && !url.startsWith("blob:")
+                    && furtherServers.stream().noneMatch(url::startsWith)) {
+                outside.add(url);
             }
         });
         return page;

@@ -107,6 +107,7 @@ class TwoEditorsIT extends OnStudies {
         PageServer gone =
                 PageServer.of(Exchange.builtIn(), first, 0, Path.of("web")).start();
         int port = URI.create(gone.address()).getPort();
+        furtherServers.add(gone.address());
         Page page = open();
         page.navigate(gone.address());
         ready(page);
@@ -133,6 +134,5 @@ class TwoEditorsIT extends OnStudies {
         assertThat(other.locator("#spot-s1")).hasValue("typed meanwhile");
         back.stop();
         again.close();
-        outside.clear();
     }
 }

@@ -31,6 +31,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** Runs written as a table come back as they were, as far as the README says that the table holds them. */
 class RunsRoundTripTest {
     private static final SolventCatalogue CATALOGUE = SolventCatalogue.builtIn();
+    private static final RunTable TABLE = new RunTable(CATALOGUE);
     /** Names from hell; no blanks at their ends, no control signs. */
     private static final List<String> NAMES = List.of(
             "A",
@@ -186,7 +187,7 @@ class RunsRoundTripTest {
 
     private static RunTable.Runs read(String csv) {
         TableBytes bytes = TableBytes.of(csv.getBytes(StandardCharsets.UTF_8)).orElseThrow();
-        return new RunTable(CATALOGUE).read(bytes.text(), RunTable.Asked.NOTHING, Optional.empty());
+        return TABLE.read(bytes.text(), RunTable.Asked.NOTHING, Optional.empty());
     }
 
     private static List<StudyPlate> plates(RunTable.Runs runs) {
