@@ -1,7 +1,7 @@
 // @ts-check
 /** Puts the page together: the sheet, the question it asks, the answer, and all that shows them. */
 
-import { SWAP, fetchSwap } from "./answer/another.js";
+import { COLUMN, SWAP, fetchColumn, fetchSwap, isColumnOpen } from "./answer/another.js";
 import { jarView, ratioText, reachView } from "./answer/jar.js";
 import { whyView } from "./answer/why.js";
 import { asking } from "./asking.js";
@@ -11,10 +11,9 @@ import { byId, patch } from "./dom.js";
 import { later } from "./later.js";
 import { advisedInside, platesView } from "./plate/plates.js";
 import { get } from "./server.js";
-import { exampleWords } from "./sheet/example.js";
 import { emptySheet, findReading, inventedExample } from "./sheet/sheet.js";
 import { WHAT, fetchWhat } from "./sheet/identity.js";
-import { sampleView } from "./sheet/sample.js";
+import { exampleWords, sampleView } from "./sheet/sample.js";
 import { followAddress, left } from "./study/address.js";
 import { headView, isNews, newsText, studiesKept, studiesView } from "./study/head.js";
 import { Keeper } from "./study/keeping.js";
@@ -73,10 +72,12 @@ function draw() {
   drawWhat();
   patch(byId("plates"), ...platesView(state, act));
   patch(byId("jar"), ...jarView(state, act));
-  patch(byId("reach"), ...reachView(state, act));
   drawSwap();
   patch(byId("why"), ...whyView(state, act));
   patch(byId("card"), ...cardView(state, act));
+  const column = isColumnOpen(state) ? later(COLUMN, fetchColumn, act) : undefined;
+  show("column", column?.columnView(state, act));
+  patch(byId("reach"), ...reachView(state, act, state.looking.at && column?.reachOf(state)));
   patch(byId("origin"), ...originView(state, act));
   closeOrigin(state);
   drawStudy();
@@ -91,8 +92,7 @@ function drawStudy() {
   patch(byId("example-kept"), ...(state.sheet.example === "yes" ? studiesKept(state.study, act) : []));
   if (isNews(state)) byId("spoken").textContent = newsText();
   const view = studiesView(state, act);
-  patch(byId("studies"), ...(view ?? []));
-  byId("studies").toggleAttribute("hidden", !view);
+  show("studies", view);
   const advised = document.getElementById("advised-inside");
   if (advised) patch(advised, ...advisedInside(state, act));
 }
@@ -101,15 +101,19 @@ function drawStudy() {
 function drawWhat() {
   const spot = state.sheet.spots.find((each) => each.id === state.looking.what);
   const view = spot && later(WHAT, fetchWhat, act)?.whatView(state, act, spot);
-  patch(byId("what"), ...(view ?? []));
-  byId("what").toggleAttribute("hidden", !view);
+  show("what", view);
+}
+
+/** What is shown only while somebody looks at it. @param {string} id @param {Element[]} [view] */
+function show(id, view) {
+  patch(byId(id), ...(view ?? []));
+  byId(id).toggleAttribute("hidden", !view);
 }
 
 /** Other solvents of equal strength; open only while somebody looks for one. */
 function drawSwap() {
   const view = state.looking.swap === "open" ? later(SWAP, fetchSwap, act)?.swapView(state, act) : undefined;
-  patch(byId("swap"), ...(view ?? []));
-  byId("swap").toggleAttribute("hidden", !view);
+  show("swap", view);
 }
 
 /** Opens what a fault is folded away in. */
@@ -165,7 +169,7 @@ function showAnother() {
   state.answered = undefined;
   state.faults = new Map();
   state.waiting = [];
-  Object.assign(state.looking, { what: undefined, swap: "folded", swapWish: undefined, swapped: undefined, swapTook: undefined, scouted: undefined });
+  Object.assign(state.looking, { what: undefined, swap: "folded", swapWish: undefined, swapped: undefined, swapTook: undefined, scouted: undefined, column: undefined, planned: undefined, pooled: undefined, judged: undefined, tube: undefined });
 }
 
 byId("undo").addEventListener("click", () => history.undo());

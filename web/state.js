@@ -20,6 +20,12 @@
  * @property {import("./swap/ask.js").Swapped} [swapped] what came of asking for them
  * @property {import("./swap/ask.js").Wish} [swapWish] how they are wanted
  * @property {{weak: string, strong: string}} [swapTook] the pair that was made that of the next plate there
+ * @property {"open" | "folded"} [column] whether the column is thought of; undefined where nobody opened or closed it
+ * @property {"column"} [at] the part of the page one is at, where that is not the sheet
+ * @property {import("./column/ask.js").Asked} [planned] what came of asking for its plan
+ * @property {Record<string, import("./column/judge.js").Judged>} [judged] what a run says of the forecast, by its id
+ * @property {Record<string, import("./column/ask.js").Asked>} [pooled] what came of asking about the fractions of a run, by its id
+ * @property {import("./column/sheet.js").Chosen} [tube] which tubes are chosen
  * @property {"open" | "folded"} [published] whether it is looked at what is published of the two solvents
  * @property {"open" | "folded"} [studies] whether all studies are looked at
  * @property {"open" | "folded"} [advised] whether it is looked at what came of the advices

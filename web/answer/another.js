@@ -1,5 +1,5 @@
 // @ts-check
-/** Another solvent: the line under the answer that leads there, and what speaks for looking. The view itself is fetched when it is opened. */
+/** Ways on from the answer: another solvent, with what speaks for looking, and the column. The views themselves are fetched when they are opened. */
 
 import { make } from "../dom.js";
 import { button } from "../entry.js";
@@ -11,6 +11,8 @@ import { hasCurves, outcomeAt } from "./outcome.js";
 
 export const SWAP = "swap";
 export const fetchSwap = () => import("../swap/swap.js");
+export const COLUMN = "column";
+export const fetchColumn = () => import("../column/column.js");
 
 /** Spots expected nearer than this [Rf] may touch. */
 const TOUCHING = 0.1;
@@ -31,7 +33,12 @@ export function anotherView(state, act) {
     "div",
     { id: "another", class: hint ? "hinted" : undefined },
     hint && make("p", { id: "another-hint" }, hint),
-    button({ id: "swap-open", label: say("page.swap-open"), press: () => openSwap(act) }),
+    make(
+      "div",
+      { class: "buttons" },
+      button({ id: "swap-open", label: say("page.swap-open"), press: () => open(act, SWAP, fetchSwap) }),
+      button({ id: "column-open", label: say("page.column-open"), press: () => open(act, COLUMN, fetchColumn) }),
+    ),
   );
 }
 
@@ -44,10 +51,13 @@ function hintOf(answer) {
   return gap !== undefined && gap < TOUCHING ? say("page.swap-touching") : undefined;
 }
 
-/** Opens it and goes there. @param {Act} act */
-async function openSwap(act) {
-  await fetchLater(SWAP, fetchSwap, act);
-  act.look({ swap: "open" });
-  act.focus("swap-title");
-  document.getElementById("swap")?.scrollIntoView({ block: "start" });
+/** Opens one and goes there. @param {Act} act @param {"swap" | "column"} id @param {() => Promise<any>} fetch */
+async function open(act, id, fetch) {
+  const view = await fetchLater(id, fetch, act);
+  act.look({ [id]: "open" });
+  act.focus(view?.beginAt?.() ?? `${id}-title`);
+  document.getElementById(id)?.scrollIntoView({ block: "start" });
 }
+
+/** A study that holds something of a column shows it, until somebody closes it. @param {State} state */
+export const isColumnOpen = ({ looking, sheet }) => (looking.column ?? (sheet.column && "open")) === "open";

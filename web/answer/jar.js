@@ -52,15 +52,14 @@ export function jarView(state, act) {
 /** What to say in place of an answer that is not to the sheet as it is. @type {Record<string, string>} */
 const OLD = { counting: "page.counting", refused: "page.look-above", unreachable: "page.out-of-reach-short" };
 
-/** What stays at the lower edge of a phone. @param {State} state @param {Act} act */
-export function reachView(state, act) {
+/** What stays at the lower edge of a phone. @param {State} state @param {Act} act @param {{told: string, to: string}} [column] what to say instead while one is at the column */
+export function reachView(state, act, column) {
   const advice = state.answered?.answer.advice;
   if (!advice) return [];
-  const told = OLD[state.standing]
-    ? say(OLD[state.standing])
-    : say("page.in-reach", { ratio: ratioText(advice), count: advice.probabilityInWords.args.count });
+  const old = OLD[state.standing];
+  const told = old ? say(old) : (column?.told ?? say("page.in-reach", { ratio: ratioText(advice), count: advice.probabilityInWords.args.count }));
   return [
-    make("a", { href: "#jar", id: "in-reach" }, told),
+    make("a", { href: (!old && column?.to) || "#jar", id: "in-reach" }, told),
     button({ id: "reach-undo", label: say("page.undo"), kind: "small", disabled: !state.can.undo, press: act.undo }),
   ];
 }

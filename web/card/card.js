@@ -3,14 +3,14 @@
 
 import { alone, isDecisive, ratioText, restsOn } from "../answer/jar.js";
 import { make } from "../dom.js";
+import { button } from "../entry.js";
 import { additivePour } from "../sheet/additive.js";
-import { exampleWords } from "../sheet/example.js";
+import { exampleWords } from "../sheet/sample.js";
 import { marked, say, sayWith } from "../texts.js";
 import { minutes } from "../where/facts.js";
 import { askable, askableMessage } from "../where/origin.js";
 import { cautionsView } from "./cautions.js";
 import { guideView } from "./guide.js";
-import { printButtons } from "./print.js";
 import { platesRun } from "./runs.js";
 
 /** @typedef {import("../state.js").State} State @typedef {import("../state.js").Act} Act */
@@ -24,7 +24,7 @@ export function cardView(state, _act) {
   const { advice, notes } = answered.answer;
   return [
     title,
-    make("div", { class: "buttons only-screen", id: "print-buttons" }, ...printButtons()),
+    make("div", { class: "buttons only-screen", id: "print-buttons" }, ...printButtons("print")),
     make(
       "article",
       { id: "pour-card", class: "pour-card", "aria-labelledby": "card-title" },
@@ -146,3 +146,20 @@ const byHand = () =>
     { class: "by-hand", id: "card-by-hand" },
     ...["page.card-date", "page.card-name"].map((key) => make("p", {}, make("span", {}, say(key)), make("span", { class: "line" }))),
   );
+
+const PAPERS = ["a4", "letter"];
+
+/** One button for each size of paper. @param {string} id they begin with @param {string} [what] a class that says what else than the card is printed @param {boolean} [disabled] */
+export const printButtons = (id, what, disabled) => PAPERS.map((paper) => button({ id: `${id}-${paper}`, label: say(`page.print-${paper}`), disabled, press: () => print(paper, what) }));
+
+/** Prints: a class on the root element says on what paper, and the style sheets do the rest. @param {string} paper @param {string} [what] */
+function print(paper, what) {
+  const root = document.documentElement.classList;
+  root.remove(...PAPERS.map((each) => `on-${each}`));
+  root.add(`on-${paper}`);
+  if (what) root.add(what);
+  document.documentElement.dataset.printing = "asked"; // what is printed is chosen; else it would be what is in view
+  window.print();
+  delete document.documentElement.dataset.printing;
+  if (what) root.remove(what);
+}

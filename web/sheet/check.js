@@ -59,7 +59,8 @@ function isSheet(sheet) {
     sheet.window.length === 2 &&
     sheet.spots?.length > 0 &&
     all(sheet.spots, (spot) => text(spot?.id) && text(spot.name) && (spot.what === undefined || isIdentity(spot.what))) &&
-    all(sheet.plates, isPlate)
+    all(sheet.plates, isPlate) &&
+    (sheet.column === undefined || isColumn(sheet.column))
   );
 }
 
@@ -77,6 +78,20 @@ function isPlate(plate) {
 const isLane = (lane) =>
   text(lane?.id) &&
   all(lane.readings, (each) => text(each?.id) && texts(each.spots) && ["mm", "rf"].includes(each.by) && text(each.typed));
+
+/** @param {any} column */
+const isColumn = (column) =>
+  [column?.target, column?.massMg, column?.loadMl, column?.flowMlMin, column?.fractionMl, column?.elution].every(text) && isBed(column) && all(column.runs, isRun);
+
+/** @param {any} run */
+const isRun = (run) =>
+  [run?.id, run?.weak, run?.strong, run?.massMg, run?.fractionMl, run?.collectedFromMl].every(text) &&
+  isBed(run) &&
+  all(run.tubes, ({ id, marks }) => text(id) && (marks === undefined || all(marks, (mark) => text(mark?.spot) && typeof mark.strength === "number"))) &&
+  all(run.flasks, (flask) => [flask?.id, flask?.fromTube, flask?.toTube, flask?.tareGrams, flask?.grossGrams].every(text));
+
+/** What is common to what is planned and what was run. @param {any} either */
+const isBed = ({ bed, loading, steps }) => text(bed?.kind) && text(loading) && all(steps, (step) => text(step?.eluent) && text(step.volumeMl));
 
 /** @param {any} advice */
 const isAdvice = (advice) => texts(advice?.after) && all(advice.spots, (each) => text(each?.spot)) && typeof advice.percentStrong === "number";

@@ -206,3 +206,9 @@ function apart(state, act) {
     chosen: (value) => act.edit((sheet) => { sheet.apart = value ? value.split(" ") : []; }),
   });
 }
+
+/** That a sheet is the invented example, or began as that; empty for a sheet of a person's own. @param {import("./sheet.js").Sheet} sheet */
+export function exampleWords({ example }) {
+  if (example === "no") return "";
+  return say(example === "yes" ? "page.example-shown" : "page.example-changed");
+}

@@ -76,6 +76,7 @@ import { freshId } from "../study/ids.js";
  * @property {string} jar inner diameter in mm
  * @property {Spot[]} spots
  * @property {Plate[]} plates
+ * @property {import("../column/sheet.js").Column} [column] what is to be done on a column, and what was; none where nobody thought of one
  * @property {"yes" | "changed" | "no"} example whether it is the invented example, or was begun from it
  */
 
@@ -211,6 +212,8 @@ export const whatOf = (spot) => spot.what ?? { by: "smiles", smiles: "", groups:
 export function removeSpot(sheet, id) {
   sheet.spots = sheet.spots.filter((spot) => spot.id !== id);
   sheet.apart = sheet.apart.includes(id) ? [] : sheet.apart;
+  if (sheet.column?.target === id) sheet.column.target = "";
+  for (const tube of sheet.column?.runs.flatMap((run) => run.tubes) ?? []) tube.marks = tube.marks?.filter((mark) => mark.spot !== id);
   for (const plate of sheet.plates) {
     plate.notSeen = plate.notSeen.filter((each) => each !== id);
     for (const one of plate.lanes.flatMap((each) => each.readings)) one.spots = one.spots.filter((each) => each !== id);

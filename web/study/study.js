@@ -13,7 +13,7 @@ export function studyOf(sheet, now = new Date()) {
   const { weak, strong, additive, windowKind, apart } = sheet;
   return kept({
     format: "midplate-study",
-    version: 2,
+    version: 3,
     id: sheet.id,
     title: sheet.title,
     created: sheet.created,
@@ -27,13 +27,14 @@ export function studyOf(sheet, now = new Date()) {
     plates: sheet.plates.map(keptPlate),
     next: { weak, strong, additive, window: sheet.window.map(entered), windowKind, apart, amountMl: entered(sheet.amount), jarDiameterMm: entered(sheet.jar) },
     advices: sheet.advices,
+    ...(sheet.column ? { column: keptColumn(sheet.column) } : {}),
     notes: sheet.notes,
   });
 }
 
-/** @param {any} study of version 2, as the server gives it @returns {Sheet} */
+/** @param {any} study of version 3, as the server gives it @returns {Sheet} */
 export function sheetOf(study) {
-  const { id, title, notes, created, archived, origin, sorbent, setting, shelf, next, advices } = study;
+  const { id, title, notes, created, archived, origin, sorbent, setting, shelf, next, advices, column } = study;
   const { weak, strong, additive, windowKind, apart } = next;
   const example = /** @type {"yes" | "changed" | "no"} */ (Object.entries(ORIGIN).find(([, name]) => name === origin)?.[0] ?? "no");
   return structuredClone({
@@ -57,6 +58,7 @@ export function sheetOf(study) {
     spots: study.spots.length ? study.spots.map(spotOnSheet) : [{ id: "s1", name: "A" }],
     plates: study.plates.map(plateOnSheet),
     advices,
+    ...(column ? { column: { target: "", ...numbersIn(column, typed, stepOnSheet) } } : {}),
   });
 }
 
@@ -126,6 +128,32 @@ export function plateOnSheet({ percentStrong: percent, ...plate }) {
 function readingOnSheet({ centreMm, rf, ...rest }) {
   return centreMm === undefined ? { ...rest, by: "rf", typed: typed(rf) } : { ...rest, by: "mm", typed: typed(centreMm) };
 }
+
+/** What of a column is a number. */
+const NUMBERS = "grams massMg loadMl flowMlMin fractionMl collectedFromMl diameterMm bedMm volumeMl fromTube toTube tareGrams grossGrams".split(" ");
+
+/** A column with each of its numbers, and each of its steps, put into form. @param {any} value @param {(number: any) => any} number @param {(step: any) => any} step @returns {any} */
+function numbersIn(value, number, step) {
+  if (Array.isArray(value)) return value.map((each) => numbersIn(each, number, step));
+  if (!value || typeof value !== "object") return value;
+  const formed = Object.entries(value).map(([key, each]) => [key, NUMBERS.includes(key) ? number(each) : numbersIn(each, number, step)]);
+  return "eluent" in value ? step(Object.fromEntries(formed)) : Object.fromEntries(formed);
+}
+
+/** @param {import("../column/sheet.js").Column} column */
+function keptColumn(column) {
+  const { target, ...rest } = numbersIn(column, entered, keptStep);
+  return { ...(target ? { target } : {}), ...rest };
+}
+
+/** @param {any} step */
+function keptStep(step) {
+  const percent = percentStrong(step.eluent);
+  return percent !== undefined && Number.isFinite(percent) ? { ...step, percentStrong: percent } : step;
+}
+
+/** @param {any} step */
+const stepOnSheet = ({ percentStrong: percent, ...step }) => ({ ...step, eluent: step.eluent === "" && percent !== undefined ? `${written(percent)} %` : step.eluent });
 
 /** As a file can hold it: only notes have several lines. @param {any} study @returns {any} */
 const kept = ({ notes, ...rest }) => ({ ...formed(rest, (text) => oneLine(whole(text))), notes: whole(notes) });

@@ -8,6 +8,7 @@ import midplate.batch.BatchCommand;
 import midplate.benchmark.BenchmarkCommand;
 import midplate.terminal.AdviseCommand;
 import midplate.terminal.CalibrateCommand;
+import midplate.terminal.ColumnCommand;
 import midplate.terminal.Complaint;
 import midplate.terminal.ReadingCommand;
 import midplate.terminal.StrengthCommand;
@@ -30,6 +31,7 @@ import picocli.CommandLine.Spec;
             ServeCommand.class,
             BatchCommand.class,
             AdviseCommand.class,
+            ColumnCommand.class,
             ReadingCommand.class,
             StrengthCommand.class,
             CalibrateCommand.class,

@@ -47,7 +47,7 @@ public final class FolderSpeed {
     }
 
     private Study example() throws IOException, UnreadableStudy {
-        return format.read(Files.readAllBytes(Path.of("shared", "studies", "version-2.json")));
+        return format.read(Files.readAllBytes(Path.of("shared", "studies", "version-3.json")));
     }
 
     private void fill(int many) throws IOException, UnreadableStudy {
@@ -91,6 +91,7 @@ public final class FolderSpeed {
                 study.plates(),
                 study.next(),
                 study.advices(),
+                study.column(),
                 study.notes());
     }
 

@@ -62,6 +62,34 @@ class CommandsTest {
                 "advise|--groups|A=ketone:99",
                 "advise|--groups|A=ketone:1,ketone:2",
                 "advise|--smiles|A=CCO|--class|A=alcohol",
+                "column",
+                "column|--mass|250",
+                "column|--run|9:1 A=0.35 B=0.22|--mass|250",
+                "column|--run|9:1 A=0.35 B=0.22|--target|B",
+                "column|--run|9:1 A=0.35|--mass|much",
+                "column|--run|9:1 A=0.35|--mass|NaN",
+                "column|--run|9:1 A=0.35|--mass|0",
+                "column|--run|9:1 A=0.35|--mass|-1",
+                "column|--run|9:1 A=0.35|--mass|5000000",
+                "column|--run|9:1 A=0.35|--mass|250|--target|C",
+                "column|--run|9:1 A=0.35 B=0.22|--target|B|--mass|250|--bed|13g",
+                "column|--run|9:1 A=0.35 B=0.22|--target|B|--mass|250|--bed|12",
+                "column|--run|9:1 A=0.35 B=0.22|--target|B|--mass|250|--bed|wide",
+                "column|--run|9:1 A=0.35 B=0.22|--target|B|--mass|250|--bed|5mm",
+                "column|--run|9:1 A=0.35 B=0.22|--target|B|--mass|250|--bed|20 x 10 mm",
+                "column|--run|9:1 A=0.35 B=0.22|--target|B|--mass|250|--loading|damp",
+                "column|--run|9:1 A=0.35 B=0.22|--target|B|--mass|250|--load|0",
+                "column|--run|9:1 A=0.35 B=0.22|--target|B|--mass|250|--flow|fast",
+                "column|--run|9:1 A=0.35 B=0.22|--target|B|--mass|250|--fraction|-8",
+                "column|--run|9:1 A=0.35 B=0.22|--target|B|--mass|250|--steps|much",
+                "column|--run|9:1 A=0.35 B=0.22|--target|B|--mass|250|--steps|5 %:60, 20 %",
+                "column|--run|9:1 A=0.35 B=0.22|--target|B|--mass|250|--steps|5 %:0",
+                "column|--run|9:1 A=0.35 B=0.22|--target|B|--mass|250|--steps|101 %",
+                "column|--run|9:1 A=0.35 B=0.22|--target|B|--mass|250|--steps|0:0",
+                "column|--run|9:1 A=0.35 B=0.22|--target|B|--mass|250|--elution|gradient",
+                "column|--run|9:1 A=0.35 B=0.22|--target|B|--mass|250|--elution|steps|--steps|5 %:60",
+                "column|--run|9:1 A=0.35 B=0.22|--target|B|--mass|250|--sorbent|alumina",
+                "column|--run|9:1 A=0.35 B=0.22|--target|B|--mass|250|--colour|red",
                 "reading|--height|80",
                 "reading|--height|80|--start|ten|--front|70|--spot|A=28",
                 "reading|--height|80|--start|10|--front|70|--spot|A",
@@ -86,9 +114,56 @@ class CommandsTest {
     void aFaultNamesTheOptionWhatCameWhatIsAllowedAndWhatToDo() {
         String err = line("advise|--run|10: A=0.2|--run|20: A=1.2|--amount|-3").err();
         assertTrue(err.contains("--run no. 2, A: "), err);
-        assertTrue(err.contains("Came: 1.2. Allowed: [0, 1]."), err);
+        assertTrue(err.contains("Came: 1.2. Allowed: at least 0, at most 1."), err);
         assertTrue(err.contains("--amount: "), err);
-        assertTrue(err.contains("Came: -3. Allowed: (0, 10000]."), err);
+        assertTrue(err.contains("Came: -3. Allowed: more than 0, at most 10000."), err);
+    }
+
+    @Test
+    void aFaultOfAColumnNamesItsOption() {
+        String plate = "column|--run|9:1 A=0.35 B=0.22|--target|B|--mass|";
+        String err = line(plate + "5000000|--steps|5 %:60, 20 %:0|--flow|0").err();
+        assertTrue(err.contains("--mass: "), err);
+        assertTrue(err.contains("Came: 5000000. Allowed: more than 0, at most 100000."), err);
+        assertTrue(err.contains("--steps no. 2, volume: "), err);
+        assertTrue(err.contains("--flow: "), err);
+        assertTrue(line(plate + "250|--bed|13g").err().startsWith("--bed: "));
+        assertTrue(line(plate + "250|--steps|101 %").err().startsWith("--steps: "));
+    }
+
+    @Test
+    void allOptionsOfAColumnThatCannotBeReadAreToldAtOnce() {
+        Said said = line("column|--run|9:1 A=0.35|--mass|5 g|--bed|wide|--fraction|few|--steps|much");
+        assertEquals(2, said.status());
+        String err = said.err().replaceAll("\\s+", " ");
+        for (String option :
+                List.of("--mass came as \"5 g\"", "--bed came as", "--fraction came as", "--steps came as")) {
+            assertTrue(err.contains(option), option + " in " + err);
+        }
+        assertTrue(err.contains("in mg: 5000 for 5 g."), err);
+    }
+
+    @Test
+    void theHelpOfAColumnOffersNoSorbentThatIsRefused() {
+        String help = line("column|--help").out();
+        assertTrue(help.contains("--sorbent") && !help.contains("alumina"), help);
+        assertTrue(line("advise|--help").out().contains("alumina"));
+        assertEquals(
+                2, line("column|--run|9:1 A=0.35|--mass|250|--sorbent|alumina").status());
+    }
+
+    @Test
+    void aColumnIsSaidInWords() {
+        Said said = line("column|--run|9:1 A=0.35 B=0.22|--target|B|--mass|250 mg|--bed|20 x 150 mm|--loading|dry"
+                + "|--fraction|8 ml|--steps|5 %:60, 4:1:120");
+        assertEquals(0, said.status(), said.err());
+        String words = said.out().replaceAll("\\s+", " ");
+        assertTrue(words.startsWith("Column: glass, 20 mm wide, silica 150 mm high (24 g)."), words);
+        assertTrue(words.contains("Load: 250 mg dried onto "), words);
+        assertTrue(words.contains("Pour 60 ml of 19:1 hexane : ethyl acetate (5.0 % ethyl acetate); mix "), words);
+        assertTrue(words.contains(" of 4:1 hexane : ethyl acetate (20.0 % ethyl acetate); mix "), words);
+        assertTrue(words.contains(" fractions of 8 ml, ") && words.contains("- A: begins to leave at about "), words);
+        assertTrue(words.contains("Why: - ") && words.contains("Before you pour: - "), words);
     }
 
     @Test

@@ -89,7 +89,7 @@ class DocumentsTest {
 
     @Test
     void everyRouteStandsInTheReadme() throws IOException {
-        Matcher route = Pattern.compile("routes\\.(?:get|post)\\(\"(/api/[a-z-]+)\"")
+        Matcher route = Pattern.compile("routes\\.(?:get|post)\\(\"(/api/[a-z/-]+)\"")
                 .matcher(read("src/main/java/midplate/web/Routes.java"));
         int routes = 0;
         String readme = read("README.md");

@@ -1,6 +1,7 @@
 package midplate.advice;
 
 import java.util.List;
+import midplate.inference.Knowledge;
 import midplate.inference.SpotGuess;
 
 /** Everything that can be asked about one sample, once its plates were learned from. */
@@ -19,6 +20,9 @@ public interface Consultation {
 
     /** Which other pairs of solvents may take the place of a mixture, at which ratio, and how sure that is. */
     Replacements others(OthersWish wish);
+
+    /** What is known of the spots in the pair asked about. */
+    Knowledge knowledge();
 
     /** What the spots without a label may be, by plate, lane and place; empty where every spot seen has its name. */
     default List<SpotGuess> whichIsWhich() {

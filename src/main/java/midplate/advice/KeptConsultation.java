@@ -4,6 +4,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Supplier;
+import midplate.inference.Knowledge;
 import midplate.inference.SpotGuess;
 import org.jspecify.annotations.Nullable;
 
@@ -76,6 +77,11 @@ final class KeptConsultation implements Consultation {
     @Override
     public synchronized Replacements others(OthersWish wish) {
         return open().others(wish);
+    }
+
+    @Override
+    public synchronized Knowledge knowledge() {
+        return open().knowledge();
     }
 
     @Override

@@ -13,6 +13,7 @@ import java.util.stream.IntStream;
 import midplate.catalogue.PlatePair;
 import midplate.catalogue.SolventCatalogue;
 import midplate.inference.Climb;
+import midplate.inference.Knowledge;
 import midplate.inference.Outlook;
 import midplate.inference.PairModel;
 import midplate.inference.Parting;
@@ -163,6 +164,11 @@ final class PlateConsultation implements Consultation {
                         .percentStrong());
         return new OtherEluents(question, pair, runs, outlook, models, choice, catalogue)
                 .of(percent, wish.rankFor(question.spots().size()));
+    }
+
+    @Override
+    public Knowledge knowledge() {
+        return outlook.knowledge();
     }
 
     @Override

@@ -4,7 +4,7 @@ import java.util.Arrays;
 import java.util.List;
 
 /** The mixtures that are poured in practice: small whole parts, finer where little of the strong solvent is in them. */
-final class PourableRatios {
+public final class PourableRatios {
     /** From weak to strong. */
     private static final int[][] PARTS = {
         {1, 0}, {200, 1}, {100, 1}, {80, 1}, {60, 1}, {50, 1}, {40, 1}, {30, 1}, {25, 1}, {20, 1}, {15, 1}, {12, 1},
@@ -22,7 +22,7 @@ final class PourableRatios {
     static final double PRINTED = 0.01;
 
     /** Those between two shares of the strong solvent [% v/v], both included. */
-    static List<Ratio> between(double lowPercent, double highPercent) {
+    public static List<Ratio> between(double lowPercent, double highPercent) {
         return ALL.stream()
                 .filter(ratio ->
                         ratio.percentStrong() >= lowPercent - PRINTED && ratio.percentStrong() <= highPercent + PRINTED)

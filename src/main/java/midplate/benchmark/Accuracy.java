@@ -21,6 +21,7 @@ import org.jspecify.annotations.Nullable;
  * @param structures contenders that are told structures; see {@link StructureMarks}
  * @param scouting rounds of plates before anything was read, by the way they were come by; see {@link ScoutingMarks}
  * @param theory contenders for which the pair asked about was not measured
+ * @param columns columns foretold from plates, by the law; see {@link ColumnMarks}
  * @param differences paired differences on the same questions, by figure, under {@code A − B}: the first contender less each
  *     other one, and those named by {@link #toCeiling}, {@link #toUsual} and {@link #withoutNeighbours}
  */
@@ -33,9 +34,12 @@ public record Accuracy(
         Map<String, Map<String, Figure>> structures,
         Map<String, Map<String, Figure>> scouting,
         Map<String, Map<String, Figure>> theory,
+        Map<String, Map<String, Figure>> columns,
         Map<String, Map<String, Figure>> differences) {
     /** The name of the ceiling that needs no model. */
     static final String REPEAT = "A second series";
+
+    private static final String COLUMNS = "columns: ";
 
     /** Keeps its own copies. */
     public Accuracy {
@@ -47,7 +51,32 @@ public record Accuracy(
         structures = Collections.unmodifiableMap(new LinkedHashMap<>(structures));
         scouting = Collections.unmodifiableMap(new LinkedHashMap<>(scouting));
         theory = Collections.unmodifiableMap(new LinkedHashMap<>(theory));
+        columns = Collections.unmodifiableMap(new LinkedHashMap<>(columns));
         differences = Collections.unmodifiableMap(new LinkedHashMap<>(differences));
+    }
+
+    /** Results without columns. */
+    public Accuracy(
+            Map<String, Object> setting,
+            Map<String, Map<String, Figure>> contenders,
+            Map<String, Map<String, Figure>> ceilings,
+            Map<String, Map<String, Figure>> neighboursLeftOut,
+            Map<String, Map<String, Figure>> plateError,
+            Map<String, Map<String, Figure>> structures,
+            Map<String, Map<String, Figure>> scouting,
+            Map<String, Map<String, Figure>> theory,
+            Map<String, Map<String, Figure>> differences) {
+        this(
+                setting,
+                contenders,
+                ceilings,
+                neighboursLeftOut,
+                plateError,
+                structures,
+                scouting,
+                theory,
+                Map.of(),
+                differences);
     }
 
     /** Works out figures and errors from samples. */
@@ -98,7 +127,51 @@ public record Accuracy(
         Map<String, Map<String, Figure>> more = new LinkedHashMap<>(ceilings);
         more.put(name, figures);
         return new Accuracy(
-                setting, contenders, more, neighboursLeftOut, plateError, structures, scouting, theory, differences);
+                setting,
+                contenders,
+                more,
+                neighboursLeftOut,
+                plateError,
+                structures,
+                scouting,
+                theory,
+                columns,
+                differences);
+    }
+
+    /**
+     * These results with columns in place of any that they had.
+     *
+     * @param told what was asked of what
+     */
+    Accuracy withColumns(Map<String, Object> told, Results results, Bootstrap bootstrap) {
+        Map<String, Object> all = new LinkedHashMap<>(setting);
+        all.putAll(told);
+        Map<String, Samples> samples = results.part(Results.Part.COLUMNS);
+        Map<String, Map<String, Figure>> less = new LinkedHashMap<>(differences);
+        less.keySet().removeIf(name -> name.startsWith(COLUMNS));
+        againstTheFirst(samples).stream()
+                .filter(pair -> !pair.other.equals(ColumnBenchmark.REPEAT))
+                .forEach(pair -> less.put(
+                        columns(pair.one, pair.other),
+                        paired(samples.get(pair.one), samples.get(pair.other), bootstrap)));
+        less.values().removeIf(Map::isEmpty);
+        return new Accuracy(
+                all,
+                contenders,
+                ceilings,
+                neighboursLeftOut,
+                plateError,
+                structures,
+                scouting,
+                theory,
+                figures(samples, bootstrap),
+                less);
+    }
+
+    /** The difference of two laws of columns. */
+    static String columns(String one, String other) {
+        return COLUMNS + less(one, other);
     }
 
     /** The difference of two contenders. */

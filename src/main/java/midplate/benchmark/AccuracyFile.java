@@ -34,6 +34,7 @@ public final class AccuracyFile {
         parts.put("structures", object(2, accuracy.structures(), AccuracyFile::figures));
         parts.put("scouting", object(2, accuracy.scouting(), AccuracyFile::figures));
         parts.put("theory", object(2, accuracy.theory(), AccuracyFile::figures));
+        parts.put("columns", object(2, accuracy.columns(), AccuracyFile::figures));
         parts.put("differences", object(2, accuracy.differences(), AccuracyFile::figures));
         return object(1, parts, part -> part) + "\n";
     }
@@ -55,6 +56,7 @@ public final class AccuracyFile {
                     map(root, "structures", AccuracyFile::figures),
                     map(root, "scouting", AccuracyFile::figures),
                     map(root, "theory", AccuracyFile::figures),
+                    root.has("columns") ? map(root, "columns", AccuracyFile::figures) : Map.of(),
                     map(root, "differences", AccuracyFile::figures));
         } catch (JsonProcessingException e) {
             throw new IllegalArgumentException("No results of a benchmark: " + e.getOriginalMessage(), e);

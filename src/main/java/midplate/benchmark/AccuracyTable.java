@@ -59,6 +59,7 @@ final class AccuracyTable {
             tables.add(TheoryTable.of(accuracy));
         }
         UnlabelledTable.of(accuracy).ifPresent(tables::add);
+        ColumnTable.of(accuracy).ifPresent(tables::add);
         return String.join("\n", tables);
     }
 

@@ -15,7 +15,8 @@ final class Results {
         PLATE_ERROR,
         STRUCTURES,
         SCOUTING,
-        THEORY
+        THEORY,
+        COLUMNS
     }
 
     private final Map<Part, Map<String, Samples>> parts = new EnumMap<>(Part.class);

@@ -58,7 +58,12 @@ public final class CalibrationFiles {
         }
     }
 
-    private static void write(ObjectNode node, Path file) throws IOException {
+    /** An object to fill in. */
+    static ObjectNode object() {
+        return MAPPER.createObjectNode();
+    }
+
+    static void write(ObjectNode node, Path file) throws IOException {
         Files.writeString(file, WRITER.writeValueAsString(node) + "\n");
     }
 
@@ -201,11 +206,11 @@ public final class CalibrationFiles {
         return node;
     }
 
-    private static void numbers(ArrayNode node, List<Double> values) {
+    static void numbers(ArrayNode node, List<Double> values) {
         values.forEach(value -> node.add(rounded(value)));
     }
 
-    private static BigDecimal rounded(double value) {
+    static BigDecimal rounded(double value) {
         BigDecimal rounded = BigDecimal.valueOf(value).round(DIGITS).stripTrailingZeros();
         return rounded.scale() < 0 ? rounded.setScale(0) : rounded;
     }

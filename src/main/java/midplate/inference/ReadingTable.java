@@ -118,6 +118,23 @@ public final class ReadingTable {
         return rf[row].clone();
     }
 
+    /** The mean Rf [1] of all series of a structure at each percentage, NaN where nothing was measured. */
+    double[] meanRow(String smiles) {
+        double[] mean = new double[percents.length];
+        for (int j = 0; j < mean.length; j++) {
+            double sum = 0;
+            int count = 0;
+            for (int i = 0; i < rf.length; i++) {
+                if (series.get(i).smiles().equals(smiles) && !Double.isNaN(rf[i][j])) {
+                    sum += rf[i][j];
+                    count++;
+                }
+            }
+            mean[j] = count == 0 ? Double.NaN : sum / count;
+        }
+        return mean;
+    }
+
     /** Where a series stands; empty when it was not measured in this pair. */
     public OptionalInt rowOf(Series wanted) {
         int found = Collections.binarySearch(series, wanted);

@@ -2,6 +2,7 @@ package midplate.notebook;
 
 import java.time.Instant;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * All that is kept of one sample: what it is, the plates that were run, what the next jar shall be, what was advised.
@@ -19,6 +20,7 @@ import java.util.List;
  * @param plates in the order they were run
  * @param next what the next jar shall be
  * @param advices in the order they were given
+ * @param column what is thought of a column, and the columns that were run; absent while nobody thought of one
  * @param notes free text; may be empty
  */
 public record Study(
@@ -35,6 +37,7 @@ public record Study(
         List<StudyPlate> plates,
         NextJar next,
         List<GivenAdvice> advices,
+        Optional<StudyColumn> column,
         String notes) {
     /** Whether it is at hand. */
     public enum Keeping {
@@ -66,13 +69,13 @@ public record Study(
     public Study at(Instant created, Instant modified) {
         return new Study(
                 id, title, created, modified, keeping, origin, sorbent, setting, shelf, spots, plates, next, advices,
-                notes);
+                column, notes);
     }
 
     /** The same study, at hand or put away. */
     public Study keeping(Keeping keeping) {
         return new Study(
                 id, title, created, modified, keeping, origin, sorbent, setting, shelf, spots, plates, next, advices,
-                notes);
+                column, notes);
     }
 }

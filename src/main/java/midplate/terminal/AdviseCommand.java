@@ -3,10 +3,8 @@ package midplate.terminal;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.Arrays;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.OptionalDouble;
-import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -18,6 +16,7 @@ import midplate.wire.RequestText;
 import midplate.wire.ScoutingAnswer;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
@@ -47,69 +46,17 @@ public final class AdviseCommand implements Callable<Integer> {
     @SuppressWarnings("NullAway.Init") // picocli sets it before call()
     private CommandSpec spec;
 
-    @Option(
-            names = "--weak",
-            paramLabel = "NAME",
-            defaultValue = "hexane",
-            description = "The weaker solvent; ${DEFAULT-VALUE} if not said.")
-    private String weak = "hexane";
-
-    @Option(
-            names = "--strong",
-            paramLabel = "NAME",
-            defaultValue = "ethyl acetate",
-            description = "The stronger solvent; ${DEFAULT-VALUE} if not said.")
-    private String strong = "ethyl acetate";
-
-    @Option(
-            names = "--run",
-            paramLabel = "TEXT",
-            description =
-                    "A plate already run, as often as there are: percentage of the stronger solvent (or ratio weak:strong), then each spot with its Rf.")
-    private List<String> runs = List.of();
-
-    @Option(names = "--spot", paramLabel = "NAME", description = "A spot to ask about that no plate shows yet.")
-    private List<String> spots = List.of();
-
-    @Option(
-            names = "--smiles",
-            paramLabel = "NAME=SMILES",
-            description = "The structure of a spot, where it is known; also for a spot that no plate shows yet.")
-    private List<String> smiles = List.of();
-
-    @Option(
-            names = "--class",
-            paramLabel = "NAME=CLASS",
-            description = "The class of compounds of a spot, such as aryl-ketone, where nothing more is known.")
-    private List<String> classes = List.of();
-
-    @Option(
-            names = "--groups",
-            paramLabel = "NAME=GROUPS",
-            description =
-                    "The functional groups of a spot with their numbers, such as A=aryl-ketone:1,aromatic-carbon:6.")
-    private List<String> groups = List.of();
+    @Mixin
+    private final SampleOptions sample = new SampleOptions();
 
     @Option(names = "--sorbent", paramLabel = "NAME", description = "silica (if not said) or alumina.")
     private @Nullable String sorbent;
-
-    @Option(
-            names = "--setting",
-            paramLabel = "NAME",
-            description = "How much plates scatter: automated, bench (if not said) or class.")
-    private @Nullable String setting;
 
     @Option(
             names = "--window",
             paramLabel = "LOW-HIGH",
             description = "The Rf between which every spot should lie; 0.2-0.8 if not said.")
     private @Nullable String window;
-
-    @Option(
-            names = "--additive",
-            paramLabel = "TEXT",
-            description = "What else is in the eluent, on these plates and the next.")
-    private @Nullable String additive;
 
     @Option(names = "--amount", paramLabel = "ML", description = "Millilitres of eluent wanted; 10 if not said.")
     private @Nullable String amount;
@@ -203,12 +150,10 @@ public final class AdviseCommand implements Callable<Integer> {
     }
 
     private RequestText request() {
-        RequestText request = RequestText.empty().with("weak", weak).with("strong", strong);
-        optional(request, "sorbent", sorbent);
-        optional(request, "setting", setting);
-        optional(request, "additive", additive);
-        number(request, "amountMl", "--amount", amount);
-        number(request, "graduationMl", "--graduation", graduation);
+        RequestText request = sample.request();
+        SampleOptions.optional(request, "sorbent", sorbent);
+        SampleOptions.number(request, "amountMl", "--amount", amount);
+        SampleOptions.number(request, "graduationMl", "--graduation", graduation);
         String free = jars;
         if (free != null) {
             request.with(
@@ -220,45 +165,8 @@ public final class AdviseCommand implements Callable<Integer> {
         if (window != null) {
             edges(request, window);
         }
-        Set<String> names = new LinkedHashSet<>(spots);
-        SpotTexts known = new SpotTexts()
-                .with("--smiles", "smiles", "A=CC(=O)c1ccccc1", smiles)
-                .with("--class", "class", "A=aryl-ketone", classes)
-                .withGroups(groups);
-        for (String text : runs) {
-            RunText run = RunText.of(text);
-            names.addAll(run.rf().keySet());
-            request.withRun(run.percentStrong(), run.rf());
-            if (additive != null) {
-                request.withRunField("additive", additive);
-            }
-        }
-        names.addAll(known.names());
-        if (names.isEmpty()) {
-            throw new Nonsense(
-                    "--run",
-                    "",
-                    "at least one plate, such as --run \"9:1 A=0.05 B=0.12\", or one spot by --smiles, --groups, --class or --spot",
-                    "Give a plate with its Rf, or name a spot; \"midplate advise --help\" tells every option.");
-        }
-        names.forEach(name -> known.put(request, name));
+        sample.putSpots(request, "advise");
         return request;
-    }
-
-    private static void optional(RequestText request, String field, @Nullable String value) {
-        if (value != null) {
-            request.with(field, value);
-        }
-    }
-
-    private static void number(RequestText request, String field, String option, @Nullable String value) {
-        if (value != null) {
-            request.with(
-                    field,
-                    Decimal.of(value)
-                            .orElseThrow(() -> new Nonsense(
-                                    option, value, "a number of millilitres", "Give it without the unit.")));
-        }
     }
 
     private static void edges(RequestText request, String window) {

@@ -5,12 +5,17 @@ import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.concurrent.Callable;
+import midplate.catalogue.ColumnLaw;
 import midplate.catalogue.FunctionalGroups;
 import midplate.catalogue.MeasuredPairs;
 import midplate.catalogue.PlatePair;
 import midplate.catalogue.SolventCatalogue;
 import midplate.inference.CalibrationFiles;
+import midplate.inference.ColumnCalibration;
+import midplate.inference.ColumnLawFile;
+import midplate.inference.ColumnMeasurements;
 import midplate.inference.Fold;
 import midplate.inference.Form;
 import midplate.inference.GroupForm;
@@ -30,14 +35,16 @@ import picocli.CommandLine.Spec;
         name = "calibrate",
         mixinStandardHelpOptions = true,
         description =
-                "Fits the strength curves, the noise, the spread of compounds and the effects of functional groups to measurements in FOLDER/tlc.csv.",
+                "Fits the strength curves, the noise, the spread of compounds and the effects of functional groups to measurements in FOLDER/tlc.csv, and the law of columns to those in FOLDER/column.csv, where there are any.",
         footer = {"", "The same measurements give the same files."})
 public final class CalibrateCommand implements Callable<Integer> {
+    private static final String COLUMNS = "column.csv";
+
     @Spec
     @SuppressWarnings("NullAway.Init") // picocli sets it before call()
     private CommandSpec spec;
 
-    @Parameters(paramLabel = "FOLDER", description = "The folder that holds tlc.csv.")
+    @Parameters(paramLabel = "FOLDER", description = "The folder that holds tlc.csv and, if wanted, column.csv.")
     @SuppressWarnings("NullAway.Init") // picocli requires it
     private Path folder;
 
@@ -63,10 +70,12 @@ public final class CalibrateCommand implements Callable<Integer> {
                     spec.commandLine(), "--out " + out + " is a file; name a folder, or one that is not there yet.");
         }
         OpenMeasurements measurements = OpenMeasurements.read(folder);
+        Optional<ColumnMeasurements> columns = ColumnMeasurements.read(folder);
         String command = "calibrate FOLDER";
         if (withoutFold != null) {
             Fold fold = fold(withoutFold);
             measurements = measurements.select(fold, Fold.Part.OUTSIDE);
+            columns = columns.map(all -> all.select(fold, Fold.Part.OUTSIDE));
             command += " --without-fold " + fold;
         }
         FunctionalGroups groups = FunctionalGroups.builtIn();
@@ -79,6 +88,7 @@ public final class CalibrateCommand implements Callable<Integer> {
                 MeasuredStructures.of(measurements, groups),
                 GroupForm.ENERGIES);
         CalibrationFiles.write(fitted, out);
+        Optional<ColumnLaw> law = columns(measurements, columns, command);
         PrintWriter to = spec.commandLine().getOut();
         for (PlatePair pair : fitted.pairs()) {
             to.printf(
@@ -89,9 +99,31 @@ public final class CalibrateCommand implements Callable<Integer> {
                     pair.readings(),
                     pair.residual());
         }
+        law.ifPresentOrElse(
+                each -> to.printf(
+                        Locale.ROOT,
+                        "columns: %d structures, %d runs; scatter %.3f from run to run, %.3f between compounds (ln units)%n",
+                        each.fit().compounds(),
+                        each.fit().runs(),
+                        each.runScatter(),
+                        each.spotSpread()),
+                () -> to.printf(Locale.ROOT, "columns: no %s in the folder, so no law of columns%n", COLUMNS));
         to.printf(Locale.ROOT, "Written to %s%n", out);
         to.flush();
         return 0;
+    }
+
+    /** The law of columns, fitted to the curves as they were written; without measurements none is left from before. */
+    private Optional<ColumnLaw> columns(
+            OpenMeasurements measurements, Optional<ColumnMeasurements> columns, String command) throws IOException {
+        if (columns.isEmpty()) {
+            Files.deleteIfExists(out.resolve(ColumnLaw.FILE));
+            return Optional.empty();
+        }
+        MeasuredPairs written = MeasuredPairs.read(out, SolventCatalogue.builtIn());
+        ColumnLaw law = ColumnCalibration.fit(measurements, columns.get(), written, command);
+        ColumnLawFile.write(law, out);
+        return Optional.of(law);
     }
 
     private Fold fold(String text) {

@@ -21,6 +21,10 @@ public final class Complaint {
 
     private static final Pattern SPOT = Pattern.compile("spots\\[(\\d+)](?:\\.(.+))?");
 
+    private static final Pattern STEP = Pattern.compile("column\\.steps(?:\\[(\\d+)])?(?:\\.(.+))?");
+
+    private static final Pattern COLUMN = Pattern.compile("column[.](.+)");
+
     private Complaint() {}
 
     /** Tells a failure; the result is the exit status: 2 where the input can be mended, 1 for anything else. */
@@ -30,9 +34,12 @@ public final class Complaint {
             return WRONG_COMMAND_LINE;
         }
         if (failure instanceof Nonsense nonsense) {
-            List<String> lines = nonsense.lines();
-            Paragraph.of(lines.get(0)).print(err);
-            lines.stream().skip(1).forEach(line -> Paragraph.indented(line).print(err));
+            for (Nonsense one : nonsense.each()) {
+                Paragraph.of(one.lines().get(0)).print(err);
+                one.lines().stream()
+                        .skip(1)
+                        .forEach(line -> Paragraph.indented(line).print(err));
+            }
             return WRONG_COMMAND_LINE;
         }
         if (failure instanceof Refusal refusal) {
@@ -64,7 +71,7 @@ public final class Complaint {
 
     private static void tell(Fault fault, PrintWriter err) {
         Paragraph.of(option(fault.field()) + ": " + fault.message()).print(err);
-        Paragraph.indented("Came: " + fault.came() + ". Allowed: " + fault.allowed() + ".")
+        Paragraph.indented("Came: " + fault.came() + ". Allowed: " + IntervalWords.of(fault.allowed()) + ".")
                 .print(err);
         Paragraph.indented(fault.todo()).print(err);
     }
@@ -79,6 +86,7 @@ public final class Complaint {
             case "centreMm" -> ", height";
             case "sizeMm" -> ", size";
             case "name" -> ", name";
+            case "volumeMl" -> ", volume";
             default -> ", " + field;
         };
     }
@@ -102,6 +110,10 @@ public final class Complaint {
             }
             return "--spot no. " + (Integer.parseInt(spot.group(1)) + 1) + part(spot.group(2));
         }
+        Matcher column = COLUMN.matcher(field);
+        if (column.matches()) {
+            return columnOption(field, column.group(1));
+        }
         if (field.startsWith("spots")) {
             return "--spot" + field.substring("spots".length());
         }
@@ -116,6 +128,24 @@ public final class Complaint {
                                 .contains(field)
                         ? "--" + field
                         : field;
+        };
+    }
+
+    /** A field of what is asked of a column as the option that filled it: {@code --steps no. 1, volume}. */
+    private static String columnOption(String field, String name) {
+        Matcher step = STEP.matcher(field);
+        if (step.matches()) {
+            String number = step.group(1) == null ? "" : " no. " + (Integer.parseInt(step.group(1)) + 1);
+            return "--steps" + number + part(step.group(2));
+        }
+        return switch (name) {
+            case "massMg" -> "--mass";
+            case "loadMl" -> "--load";
+            case "flowMlMin" -> "--flow";
+            case "fractionMl" -> "--fraction";
+            case "percentStrong" -> "--steps";
+            case "target", "loading", "elution" -> "--" + name;
+            default -> name.startsWith("bed") ? "--bed" : field;
         };
     }
 }

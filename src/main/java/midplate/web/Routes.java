@@ -34,6 +34,8 @@ final class Routes {
             Map.entry("/api/scouting", WRITE),
             Map.entry("/api/other-eluents", WRITE),
             Map.entry("/api/reading", WRITE),
+            Map.entry("/api/column/plan", WRITE),
+            Map.entry("/api/column/fractions", WRITE),
             Map.entry("/api/equal-strength", WRITE));
 
     private final Tongue tongue;
@@ -76,6 +78,9 @@ final class Routes {
         routes.post("/api/structure", reply(ctx -> tongue.of(ctx).structure(Body.of(ctx))));
         routes.post("/api/reading", reply(ctx -> tongue.of(ctx).reading(Body.of(ctx))));
         routes.post("/api/equal-strength", reply(ctx -> tongue.of(ctx).equalStrength(Body.of(ctx))));
+        routes.post("/api/column/plan", reply(ctx -> tongue.of(ctx).columns().plan(Body.of(ctx), Setting.BENCH)));
+        routes.post(
+                "/api/column/fractions", reply(ctx -> tongue.of(ctx).columns().fractions(Body.of(ctx))));
         studies.add(routes);
         runs.add(routes);
     }

@@ -27,7 +27,7 @@ record CompoundColumns(List<String> headers, List<Integer> compounds) {
                 .anyMatch(row -> row.cells().stream().skip(headers.size()).anyMatch(cell -> !cell.isEmpty()));
         List<Integer> compounds = IntStream.range(0, headers.size())
                 .filter(i -> !headers.get(i).isEmpty() && !known.contains(i))
-                .filter(i -> mostAreRf(ColumnPlan.filled(rows, i)))
+                .filter(i -> mostAreRf(TableColumns.filled(rows, i)))
                 .boxed()
                 .toList();
         return uneven || compounds.isEmpty() ? Optional.empty() : Optional.of(new CompoundColumns(headers, compounds));

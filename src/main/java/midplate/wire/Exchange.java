@@ -18,6 +18,7 @@ import midplate.advice.Forecast;
 import midplate.advice.Question;
 import midplate.advice.Replacements;
 import midplate.advice.ScoutingPlan;
+import midplate.catalogue.ColumnLaw;
 import midplate.catalogue.FunctionalGroups;
 import midplate.catalogue.MeasuredAccuracy;
 import midplate.catalogue.PlatePair;
@@ -26,9 +27,7 @@ import midplate.plate.Reading;
 import midplate.plate.Setting;
 import midplate.plate.UnlabelledLane;
 import midplate.plate.UnlabelledSpot;
-import midplate.words.Allowed;
 import midplate.words.Language;
-import midplate.words.Message;
 import midplate.words.Refusal;
 import midplate.words.Texts;
 import org.jspecify.annotations.Nullable;
@@ -51,6 +50,7 @@ public final class Exchange {
     private final Function<Question, Consultation> adviser;
     private final Compounds compounds;
     private final Foretelling foretelling;
+    private final ColumnLaw columnLaw;
     private final Speech speech;
     private final Texts texts;
     private final PublishedWriter published;
@@ -70,6 +70,7 @@ public final class Exchange {
                 adviser,
                 new Compounds(FunctionalGroups.builtIn()),
                 Foretelling.NONE,
+                ColumnLaw.builtIn(catalogue),
                 Speech.in(Language.ENGLISH));
     }
 
@@ -80,6 +81,7 @@ public final class Exchange {
             Function<Question, Consultation> adviser,
             Compounds compounds,
             Foretelling foretelling,
+            ColumnLaw columnLaw,
             Speech speech) {
         this.catalogue = catalogue;
         this.measured = List.copyOf(pairs);
@@ -87,6 +89,7 @@ public final class Exchange {
         this.adviser = adviser;
         this.compounds = compounds;
         this.foretelling = foretelling;
+        this.columnLaw = columnLaw;
         this.speech = speech;
         this.texts = speech.texts();
         this.published = new PublishedWriter(catalogue, pairs, byTheory, speech);
@@ -96,7 +99,7 @@ public final class Exchange {
     /** With the solvents and curves packed with the program. */
     public static Exchange builtIn() {
         SolventCatalogue catalogue = SolventCatalogue.builtIn();
-        return by(catalogue, Adviser.builtIn(catalogue));
+        return by(catalogue, Adviser.builtIn(catalogue), ColumnLaw.builtIn(catalogue));
     }
 
     /** With the solvents packed with the program, and the curves in a folder if one is named. */
@@ -105,10 +108,11 @@ public final class Exchange {
             return builtIn();
         }
         SolventCatalogue catalogue = SolventCatalogue.builtIn();
-        return by(catalogue, Adviser.of(catalogue, curves));
+        ColumnLaw columns = ColumnLaw.read(curves, catalogue).orElseGet(() -> ColumnLaw.builtIn(catalogue));
+        return by(catalogue, Adviser.of(catalogue, curves), columns);
     }
 
-    private static Exchange by(SolventCatalogue catalogue, Adviser adviser) {
+    private static Exchange by(SolventCatalogue catalogue, Adviser adviser, ColumnLaw columns) {
         return new Exchange(
                 catalogue,
                 adviser.measured(),
@@ -116,6 +120,7 @@ public final class Exchange {
                 adviser::consult,
                 new Compounds(FunctionalGroups.builtIn()),
                 adviser::forecast,
+                columns,
                 Speech.in(Language.ENGLISH));
     }
 
@@ -123,7 +128,8 @@ public final class Exchange {
     public Exchange in(Language language) {
         return language == speech.language()
                 ? this
-                : new Exchange(catalogue, measured, byTheory, adviser, compounds, foretelling, Speech.in(language));
+                : new Exchange(
+                        catalogue, measured, byTheory, adviser, compounds, foretelling, columnLaw, Speech.in(language));
     }
 
     /** The texts in which it speaks. */
@@ -160,43 +166,15 @@ public final class Exchange {
      * @param slips is told what went wrong inside the program, if anything did
      */
     public String line(byte[] json, Consumer<Throwable> slips) {
-        FaultList faults = new FaultList(texts);
-        Json request = new Json.Null();
-        try {
-            request = JsonText.read(JsonText.decoded(json, faults), faults);
-            return answered(request, Setting.AUTOMATED, faults).json();
-        } catch (BadInput bad) {
-            return ErrorBody.line(QuestionReader.id(request), bad.faults());
-        } catch (RuntimeException | StackOverflowError slip) {
-            slips.accept(slip);
-            return ErrorBody.line(QuestionReader.id(request), List.of(ownFault(slip)));
-        }
+        return new BatchLines(this).answer(json, slips);
     }
 
     /** The answer in place of a line that was too long to be read. */
     public String tooLongLine() {
-        FaultList faults = new FaultList(texts);
-        faults.add(
-                "request",
-                Message.of("fault.too-large", "most", MOST_BYTES),
-                Message.of("came.more-bytes", "most", MOST_BYTES),
-                Message.of("allowed.bytes", "interval", Allowed.closed(0, MOST_BYTES)),
-                Message.of("todo.one-request-a-line"));
-        return ErrorBody.line(new Json.Null(), faults.faults());
+        return new BatchLines(this).tooLong();
     }
 
-    private Fault ownFault(Throwable slip) {
-        Message message = Message.of("fault.own-fault");
-        return new Fault(
-                "request",
-                message.code(),
-                slip.toString(),
-                texts.render(Message.of("allowed.answer")),
-                texts.render(Message.of("todo.report-line")),
-                texts.render(message));
-    }
-
-    private Answered answered(Json request, Setting ifUnsaid, FaultList faults) {
+    Answered answered(Json request, Setting ifUnsaid, FaultList faults) {
         Asked asked = new QuestionReader(catalogue, compounds, ifUnsaid, faults).read(request);
         return told(faults, () -> {
             Consultation consultation = adviser.apply(asked.question());
@@ -215,7 +193,7 @@ public final class Exchange {
     }
 
     /** An answer; what a room below refuses becomes a fault of the input. */
-    private static <T> T told(FaultList faults, Supplier<T> answer) {
+    static <T> T told(FaultList faults, Supplier<T> answer) {
         try {
             return answer.get();
         } catch (Refusal refusal) {
@@ -381,6 +359,11 @@ public final class Exchange {
     /** Studies as they are asked for and answered. */
     public StudyAnswers studies() {
         return new StudyAnswers(catalogue, compounds.groups(), texts);
+    }
+
+    /** Columns as they are asked for and answered. */
+    public ColumnAnswers columns() {
+        return new ColumnAnswers(catalogue, compounds, adviser, columnLaw, texts);
     }
 
     /** Name and version of this program. */

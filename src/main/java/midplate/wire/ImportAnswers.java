@@ -174,7 +174,7 @@ public final class ImportAnswers {
         return catalogue.find(solvent).map(Solvent::said).orElseGet(() -> Allowed.words(solvent));
     }
 
-    private static ObjectNode column(ColumnPlan plan, int index) {
+    private static ObjectNode column(TableColumns plan, int index) {
         ObjectNode node = JsonWriting.object().put("index", index);
         Optional<String> header = plan.header(index);
         node.put("header", header.map(ShownText::of).orElse(null));

@@ -86,6 +86,14 @@ public final class RequestText {
         return this;
     }
 
+    /** With one eluent more to be poured on a column: percentage [% v/v] and volume [ml]. */
+    public RequestText withStep(double percentStrong, double volumeMl) {
+        ObjectNode step = list("steps").addObject();
+        step.set("percentStrong", JsonWriting.exact(percentStrong));
+        step.set("volumeMl", JsonWriting.exact(volumeMl));
+        return this;
+    }
+
     private ArrayNode list(String field) {
         return request.has(field) ? (ArrayNode) request.get(field) : request.putArray(field);
     }

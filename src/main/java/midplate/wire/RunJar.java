@@ -37,7 +37,7 @@ record RunJar(
 
     /** Reads rows of one table. */
     static final class Reader {
-        private final ColumnPlan plan;
+        private final TableColumns plan;
         private final TableNumbers numbers;
         private final SolventWords words;
         private final EluentRules rules;
@@ -45,7 +45,7 @@ record RunJar(
         private final SolventWords.Two usual;
 
         Reader(
-                ColumnPlan plan,
+                TableColumns plan,
                 TableNumbers numbers,
                 SolventWords words,
                 EluentRules rules,

@@ -30,11 +30,11 @@ record RunPlace(Given given, Entered place) {
 
     /** Reads the places and lengths in the rows of one table. */
     static final class Reader {
-        private final ColumnPlan plan;
+        private final TableColumns plan;
         private final TableNumbers numbers;
         private final Set<Message> notes = new LinkedHashSet<>();
 
-        Reader(ColumnPlan plan, TableNumbers numbers) {
+        Reader(TableColumns plan, TableNumbers numbers) {
             this.plan = plan;
             this.numbers = numbers;
         }

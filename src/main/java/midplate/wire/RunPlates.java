@@ -31,14 +31,14 @@ final class RunPlates {
                     + "|\\d{1,2}[. /-]{1,2}" + MONTHS + "\\.?(?:[ -]\\d{2,4})?|" + MONTHS + "[. -]{1,2}\\d{1,4}"
                     + "|\\d{4}-\\d{2}-\\d{2}(?:[ T][\\d:.]+)?|\\d{1,2}[./-]\\d{1,2}[./-]\\d{2,4}");
 
-    private final ColumnPlan plan;
+    private final TableColumns plan;
     private final SolventWords.Two pair;
     private final IntoStudy into;
     private final Set<Message> notes = new LinkedHashSet<>();
     private final Map<RunColumn, Entered> assumed = new EnumMap<>(RunColumn.class);
     private boolean mattersMm;
 
-    RunPlates(ColumnPlan plan, SolventWords.Two pair, IntoStudy into) {
+    RunPlates(TableColumns plan, SolventWords.Two pair, IntoStudy into) {
         this.plan = plan;
         this.pair = pair;
         this.into = into;

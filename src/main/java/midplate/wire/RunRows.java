@@ -28,7 +28,7 @@ final class RunRows {
     private static final List<RunColumn> LENGTHS =
             List.of(RunColumn.HEIGHT, RunColumn.WIDTH, RunColumn.START, RunColumn.FRONT);
 
-    private final ColumnPlan plan;
+    private final TableColumns plan;
     private final RunPlace.Reader places;
     private final RunJar.Reader jars;
     private final EluentRules rules;
@@ -59,7 +59,7 @@ final class RunRows {
     }
 
     RunRows(
-            ColumnPlan plan,
+            TableColumns plan,
             RunPlace.Reader places,
             RunJar.Reader jars,
             EluentRules rules,

@@ -66,7 +66,7 @@ final class RunTable {
      * @param notes what to know of them
      */
     record Runs(
-            ColumnPlan plan,
+            TableColumns plan,
             TableNumbers.Decimal decimal,
             char delimiter,
             List<StudySpot> spots,
@@ -86,7 +86,7 @@ final class RunTable {
             throw rows.openQuote().isPresent() ? openQuote() : empty();
         }
         checkWidth(rows.rows());
-        ColumnPlan plan = ColumnPlan.of(rows.rows(), asked.columns(), words, delimiter);
+        TableColumns plan = TableColumns.of(rows.rows(), asked.columns(), words, delimiter);
         TableNumbers numbers =
                 new TableNumbers(asked.decimal().orElseGet(() -> TableNumbers.decimal(plan.numbers(), delimiter)));
         Sorbent sorbent = study.flatMap(into -> Sorbent.byId(into.sorbent())).orElse(Sorbent.SILICA);

@@ -7,6 +7,7 @@ import java.util.Collection;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.BiFunction;
 import java.util.regex.Pattern;
@@ -51,6 +52,13 @@ final class StudyFields {
 
     private static void missing(JsonFields fields, String name) {
         fields.missing(name, Message.of("allowed.field-filled"), Message.of("todo.add-field"));
+    }
+
+    /** Tells where a field is missing that another one makes necessary. */
+    void demand(String name) {
+        if (!fields.has(name)) {
+            missing(fields, name);
+        }
     }
 
     /** Whether a field came, faulty or not. */
@@ -107,6 +115,12 @@ final class StudyFields {
         return fields.any(name).map(value -> StudyNumber.entered(fields.path(name), value, faults));
     }
 
+    /** The share that an eluent was typed for [% v/v], if there is any: it may be beyond all that can be poured. */
+    OptionalDouble typedPercent(String name) {
+        OptionalDouble percent = fields.number(name);
+        return percent.isPresent() ? OptionalDouble.of(percent.getAsDouble() + 0.0) : percent; // -0 becomes 0
+    }
+
     /** A number between two others, both allowed; 0 where it is faulty. */
     double number(String name, double low, double high) {
         return fields.any(name)
@@ -158,9 +172,7 @@ final class StudyFields {
 
     /** An id of anything in a study but the study itself; empty where it is faulty. */
     String id(String name) {
-        return fields.any(name)
-                .flatMap(value -> id(fields.path(name), value, faults))
-                .orElse("");
+        return idIfAny(name).orElse("");
     }
 
     private static Optional<String> id(String path, Json value, FaultList faults) {
@@ -209,6 +221,11 @@ final class StudyFields {
         Set<String> found = new LinkedHashSet<>();
         each(name, MOST, (path, value) -> id(path, value, faults).filter(id -> once(path, id, found)));
         return List.copyOf(found);
+    }
+
+    /** One id, if there is any that can be taken. */
+    Optional<String> idIfAny(String name) {
+        return fields.any(name).flatMap(value -> id(fields.path(name), value, faults));
     }
 
     /** The ids of a field that names two spots or none; any other number of them is told. */

@@ -3,7 +3,6 @@ package midplate.wire;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.Set;
 import midplate.notebook.Entered;
 import midplate.notebook.StudyPlate;
@@ -60,21 +59,12 @@ final class StudyPlateReader {
                         jars.solvent(fields, "weak"),
                         jars.solvent(fields, "strong"),
                         fields.line("eluent"),
-                        percent(fields),
+                        fields.typedPercent("percentStrong"),
                         jars.additive(fields),
                         fields.any("conditions")
                                 .flatMap(conditions -> conditions(fields.path("conditions"), conditions)),
                         fields.each("lanes", StudyFields.MOST, this::lane),
                         spots.refer(fields, "notSeen")));
-    }
-
-    /** Typed with the eluent, so it may be beyond all that can be poured. */
-    private OptionalDouble percent(StudyFields fields) {
-        return fields.any("percentStrong")
-                .map(value -> JsonFields.number(fields.path("percentStrong"), value, faults))
-                .filter(OptionalDouble::isPresent)
-                .map(number -> OptionalDouble.of(number.getAsDouble() + 0.0)) // -0 becomes 0
-                .orElse(OptionalDouble.empty());
     }
 
     private Optional<Lane> lane(String path, Json value) {

@@ -13,6 +13,7 @@ import midplate.notebook.NextJar;
 import midplate.notebook.Study;
 import midplate.notebook.Study.Keeping;
 import midplate.notebook.Study.Origin;
+import midplate.notebook.StudyColumn;
 import midplate.notebook.StudyId;
 import midplate.notebook.StudyPlate;
 import midplate.notebook.StudySpot;
@@ -43,7 +44,7 @@ final class StudyReader {
             "advices",
             "notes");
     /** Whoever writes a file puts the digest in and looks at it; here it only has its form. */
-    static final List<String> OPTIONAL = List.of("sha256");
+    static final List<String> OPTIONAL = List.of("sha256", "column");
 
     static final int LONGEST_TITLE = 300;
     static final int LONGEST_NOTES = 100_000;
@@ -103,6 +104,9 @@ final class StudyReader {
             String setting = fields.choice("setting", SETTINGS);
             List<String> shelf = fields.known("shelf", jars.solvents());
             var advices = fields.each("advices", StudyFields.MOST, new StudyAdviceReader(jars, faults)::read);
+            Optional<StudyColumn> column = fields.any("column")
+                    .flatMap(entered ->
+                            new StudyColumnReader(jars, spotReader, faults).read(fields.path("column"), entered));
             String notes = fields.text("notes", LONGEST_NOTES);
             if (id.isEmpty() || next.isEmpty()) { // told
                 return Optional.empty();
@@ -121,6 +125,7 @@ final class StudyReader {
                     plates,
                     next.get(),
                     advices,
+                    column,
                     notes));
         });
     }

@@ -121,14 +121,26 @@ final class StudySpotReader {
     /** Different ids of compounds that are there. */
     List<String> refer(StudyFields fields, String name) {
         List<String> came = fields.ids(name);
-        came.stream()
-                .filter(id -> !ids.contains(id) && !unsure && !ids.isEmpty()) // no compound at all: told already
-                .forEach(id -> faults.add(
-                        fields.path(name),
-                        Message.of("fault.no-such-spot", "id", id),
-                        new Json.Text(id).shown(),
-                        Message.of("allowed.spot-of-study", "field", "spots"),
-                        Message.of("todo.add-to-spots")));
+        came.forEach(id -> demand(fields, name, id));
         return came;
+    }
+
+    /** The id of a compound that is there; empty where it came as no id. */
+    Optional<String> referToOne(StudyFields fields, String name) {
+        Optional<String> came = fields.idIfAny(name);
+        came.ifPresent(id -> demand(fields, name, id));
+        return came;
+    }
+
+    private void demand(StudyFields fields, String name, String id) {
+        if (ids.contains(id) || unsure || ids.isEmpty()) { // no compound at all: told already
+            return;
+        }
+        faults.add(
+                fields.path(name),
+                Message.of("fault.no-such-spot", "id", id),
+                new Json.Text(id).shown(),
+                Message.of("allowed.spot-of-study", "field", "spots"),
+                Message.of("todo.add-to-spots"));
     }
 }

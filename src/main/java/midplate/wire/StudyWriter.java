@@ -46,6 +46,7 @@ final class StudyWriter {
         node.set("next", next(study.next()));
         ArrayNode advices = node.putArray("advices");
         study.advices().forEach(advice -> advices.add(advice(advice)));
+        study.column().ifPresent(column -> node.set("column", StudyColumnWriter.tree(column)));
         return node.put("notes", study.notes());
     }
 
@@ -111,7 +112,8 @@ final class StudyWriter {
         return node;
     }
 
-    private static void ifEntered(ObjectNode node, String name, Optional<Entered> entered) {
+    /** A number, or what was typed in its place, where there is either. */
+    static void ifEntered(ObjectNode node, String name, Optional<Entered> entered) {
         entered.ifPresent(value -> node.set(name, entered(value)));
     }
 
@@ -126,7 +128,8 @@ final class StudyWriter {
         return node;
     }
 
-    private static ObjectNode additive(JarAdditive additive) {
+    /** What is added to an eluent. */
+    static ObjectNode additive(JarAdditive additive) {
         return JsonWriting.object().put("kind", additive.kind()).put("text", additive.text());
     }
 
@@ -157,7 +160,7 @@ final class StudyWriter {
     }
 
     /** A number as it was written where JSON can write it so; else by its value, since a text would no longer be a number. */
-    private static JsonNode entered(Entered entered) {
+    static JsonNode entered(Entered entered) {
         if (entered.value().isEmpty()) {
             return JsonWriting.object().textNode(entered.typed());
         }

@@ -49,7 +49,8 @@ public final class Texts {
             "outcome",
             "folder",
             "import",
-            "study");
+            "study",
+            "column");
 
     private final String json;
 

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import java.util.List;
 import java.util.concurrent.atomic.AtomicInteger;
+import midplate.inference.Knowledge;
 import midplate.words.Message;
 import midplate.words.Refusal;
 import org.junit.jupiter.api.Test;
@@ -39,6 +40,11 @@ class KeptConsultationTest {
 
         @Override
         public Replacements others(OthersWish wish) {
+            throw new AssertionError("not asked");
+        }
+
+        @Override
+        public Knowledge knowledge() {
             throw new AssertionError("not asked");
         }
     };

@@ -59,6 +59,15 @@ class BenchmarkCommandTest {
         assertTrue(complained.toString().contains("setsPerFold: came -4"), complained.toString());
     }
 
+    @Test
+    void columnsAloneNeedTheResultsOfAWholeRunAndMeasurements() throws IOException {
+        Invented.measurements(folder, 20);
+        Path json = folder.resolve("accuracy.json");
+        assertEquals(2, run(folder.toString(), "--only", "COLUMNS", "--out", json.toString()));
+        assertTrue(complained.toString().contains("--only columns needs the file of a whole run by --out"));
+        assertTrue(Files.notExists(json));
+    }
+
     private int run(String... arguments) {
         return new CommandLine(new BenchmarkCommand())
                 .setOut(new PrintWriter(said, true))

@@ -139,6 +139,7 @@ final class ScoredPlates {
                 Arrays.stream(plates).map(Plate::made).toList(),
                 next,
                 advices,
+                Optional.empty(),
                 "");
     }
 

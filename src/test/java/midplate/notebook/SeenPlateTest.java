@@ -95,6 +95,7 @@ class SeenPlateTest {
                 List.of(noLines),
                 study.next(),
                 study.advices(),
+                study.column(),
                 "");
         assertEquals(Outcome.CAME_TRUE, AdviceOutcomes.of(without).get(0).outcome());
     }

@@ -107,6 +107,7 @@ final class SmallFormat implements StudyFormat {
                         new Entered("10", OptionalDouble.of(10)),
                         new Entered("50", OptionalDouble.of(50))),
                 List.of(),
+                Optional.empty(),
                 notes);
     }
 }

@@ -75,7 +75,7 @@ class ToldOutcomesTest {
                 List.of(new Foretold("s1", 0.5, 0.4, 0.6), new Foretold("s2", 0.5, 0.4, 0.6)),
                 0.8,
                 "measured");
-        Study kept = StudyFiles.builtIn().read(Files.readAllBytes(Path.of("shared", "studies", "version-2.json")));
+        Study kept = StudyFiles.builtIn().read(Files.readAllBytes(Path.of("shared", "studies", "version-3.json")));
         Study study = new Study(
                 kept.id(),
                 "",
@@ -90,6 +90,7 @@ class ToldOutcomesTest {
                 List.of(plate),
                 kept.next(),
                 List.of(advice),
+                kept.column(),
                 "");
         return AdviceOutcomes.of(study).get(0).why();
     }

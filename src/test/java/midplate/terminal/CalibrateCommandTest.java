@@ -78,6 +78,20 @@ class CalibrateCommandTest {
             assertEquals(Math.log(41.0 / 11), pair.strength().get(2), 0.3);
         }
         assertEquals(4, names(out).size());
+        assertTrue(said.toString().contains("columns: no column.csv in the folder"), said.toString());
+    }
+
+    @Test
+    void aBadCellOfTheColumnsIsSaidBeforeAnythingIsWritten() throws IOException {
+        Files.writeString(
+                table().resolve("column.csv"),
+                "cas,name,smiles,cartridge,petroleum_ether_parts,ethyl_acetate_parts,flow_ml_min,load_ul,start_ml,end_ml\n"
+                        + ",,CC,4g,10,1,10,100,14,late\n");
+        Path out = folder.resolve("curves");
+        assertEquals(1, run(folder.toString(), "--out", out.toString()));
+        assertTrue(
+                complained.toString().startsWith("column.csv, row 2, column end_ml: \"late\"."), complained.toString());
+        assertTrue(Files.notExists(out), "nothing is written");
     }
 
     @Test

@@ -123,6 +123,8 @@ class LanguagesIT {
                 "GET /api/advice          |    | 405 | /api/advice lässt sich auf diese Weise nicht abfragen.",
                 "POST /api/advice         | {} | 422 | Das Feld „weak“ fehlt.",
                 "POST /api/reading        | {} | 422 | Das Feld „heightMm“ fehlt.",
+                "POST /api/column/plan    | {} | 422 | Das Feld „column“ fehlt.",
+                "POST /api/column/fractions | {} | 422 | Das Feld „spots“ fehlt.",
                 "POST /api/equal-strength | [] | 422 | Das ist eine Liste; erwartet wird ein Objekt.",
                 "POST /api/advice         | {  | 400 | Das ist kein JSON (Zeile 1, Spalte 2):",
             })

@@ -121,6 +121,11 @@ class RoutesIT {
                 "/api/scouting       | {}         | 422",
                 "/api/other-eluents  | {          | 400",
                 "/api/other-eluents  | {}         | 422",
+                "/api/column/plan    | {          | 400",
+                "/api/column/plan    | {}         | 422",
+                "/api/column/plan    | 7          | 422",
+                "/api/column/fractions | 'NaN'    | 400",
+                "/api/column/fractions | []       | 422",
                 "/api/equal-strength | 'NaN'      | 400",
                 "/api/equal-strength | {\"a\": 1} | 422",
             })

@@ -56,7 +56,8 @@ record Sent(int status, Map<String, String> headers, String body) {
             "outcome",
             "folder",
             "import",
-            "study");
+            "study",
+            "column");
 
     /** The texts of a file that a page says on a first visit. */
     static JsonNode ofPage(JsonNode file) {

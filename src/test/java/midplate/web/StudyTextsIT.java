@@ -87,13 +87,13 @@ class StudyTextsIT extends StudiesServed {
     }
 
     @Test
-    void aStudyOfVersion1IsKeptAsOneOfVersion2() throws IOException, InterruptedException {
+    void aStudyOfVersion1IsKeptAsOneOfTheNewestVersion() throws IOException, InterruptedException {
         String first = Files.readString(Path.of("shared", "studies", "version-1.json"));
         String path = "/api/studies/20260914-k7m2q9x4tb";
         HttpResponse<String> made = asked.send("PUT", path, JSON_TYPE + StudiesAsked.NEW, first);
         assertEquals(201, made.statusCode(), made.body());
         JsonNode study = StudiesAsked.JSON.readTree(asked.get(path).body()).get("study");
-        assertEquals(2, study.get("version").asInt());
+        assertEquals(3, study.get("version").asInt());
         assertEquals("l1", study.at("/plates/0/lanes/0/id").asText());
     }
 }

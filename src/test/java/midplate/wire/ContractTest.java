@@ -41,6 +41,9 @@ class ContractTest {
             case "/api/reading" -> EXCHANGE.reading(recorded.request());
             case "/api/equal-strength" ->
                 EXCHANGE.equalStrength(recorded.request()).json();
+            case "/api/column/plan" ->
+                EXCHANGE.columns().plan(recorded.request(), Setting.BENCH).json();
+            case "/api/column/fractions" -> EXCHANGE.columns().fractions(recorded.request());
             case "/api/import" ->
                 EXCHANGE.studies().imports().of(recorded.request().getBytes(StandardCharsets.UTF_8));
             default -> throw new IllegalArgumentException(recorded.route());

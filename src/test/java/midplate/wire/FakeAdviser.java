@@ -24,6 +24,7 @@ import midplate.advice.ScoutingPlan;
 import midplate.advice.SpotForecast;
 import midplate.catalogue.PairBasis;
 import midplate.catalogue.SolventCatalogue;
+import midplate.inference.Knowledge;
 import midplate.words.Message;
 
 /** Gives the same invented advice to every question, so that the doors can be tested without the model. */
@@ -78,6 +79,11 @@ public final class FakeAdviser {
             @Override
             public Replacements others(OthersWish wish) {
                 return inventedReplacements(question, wish);
+            }
+
+            @Override
+            public Knowledge knowledge() {
+                throw new AssertionError("nothing is known of what is invented");
             }
         };
     }

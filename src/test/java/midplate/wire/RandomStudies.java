@@ -13,14 +13,22 @@ import java.util.function.Supplier;
 import java.util.stream.IntStream;
 import midplate.catalogue.FunctionalGroups;
 import midplate.catalogue.SolventCatalogue;
+import midplate.column.Loading;
+import midplate.notebook.ColumnFlask;
+import midplate.notebook.ColumnRun;
+import midplate.notebook.ColumnStep;
+import midplate.notebook.ColumnTube;
 import midplate.notebook.Entered;
 import midplate.notebook.GivenAdvice;
 import midplate.notebook.JarAdditive;
 import midplate.notebook.NextJar;
 import midplate.notebook.Study;
+import midplate.notebook.StudyBed;
+import midplate.notebook.StudyColumn;
 import midplate.notebook.StudyId;
 import midplate.notebook.StudyPlate;
 import midplate.notebook.StudySpot;
+import midplate.notebook.TubeMark;
 
 /** Invented studies that hold everything a study can hold, with texts that nobody would choose; the same seed gives the same ones. */
 public final class RandomStudies {
@@ -131,6 +139,7 @@ public final class RandomStudies {
                 some(4, () -> plate(names, ids)),
                 jar(ids),
                 some(3, () -> advice(ids)),
+                perhaps(() -> column(names, ids)),
                 notes());
     }
 
@@ -209,6 +218,66 @@ public final class RandomStudies {
                 pair(spots),
                 entered(),
                 entered());
+    }
+
+    private StudyColumn column(Names names, List<String> spots) {
+        return new StudyColumn(
+                perhaps(() -> one(spots)),
+                entered(),
+                bed(),
+                one(List.of(Loading.values())),
+                entered(),
+                entered(),
+                entered(),
+                one(List.of(StudyColumn.Elution.values())),
+                some(3, this::step),
+                some(3, () -> run(names, spots)));
+    }
+
+    private StudyBed bed() {
+        return switch (random.nextInt(3)) {
+            case 0 ->
+                new StudyBed(
+                        StudyBed.Kind.ADVISED, perhaps(this::entered), perhaps(this::entered), perhaps(this::entered));
+            case 1 ->
+                new StudyBed(
+                        StudyBed.Kind.CARTRIDGE,
+                        Optional.of(entered()),
+                        perhaps(this::entered),
+                        perhaps(this::entered));
+            default ->
+                new StudyBed(
+                        StudyBed.Kind.GLASS, perhaps(this::entered), Optional.of(entered()), Optional.of(entered()));
+        };
+    }
+
+    private ColumnStep step() {
+        OptionalDouble percent = random.nextBoolean()
+                ? OptionalDouble.of(one(List.of(0.0, 12.5, 100.0 / 3, 150.0)))
+                : OptionalDouble.empty();
+        return new ColumnStep(one(ODD), percent, entered());
+    }
+
+    private ColumnRun run(Names names, List<String> spots) {
+        return new ColumnRun(
+                names.next("c"),
+                one(solvents),
+                one(solvents),
+                additive(),
+                bed(),
+                some(3, this::step),
+                one(List.of(Loading.values())),
+                entered(),
+                entered(),
+                entered(),
+                some(6, () -> new ColumnTube(names.next("t"), perhaps(() -> marks(spots)))),
+                some(3, () -> new ColumnFlask(names.next("f"), entered(), entered(), entered(), entered())));
+    }
+
+    private List<TubeMark> marks(List<String> spots) {
+        return chosen(spots, 3).stream()
+                .map(spot -> new TubeMark(spot, random.nextInt(TubeMark.STRONGEST + 1)))
+                .toList();
     }
 
     private GivenAdvice advice(List<String> spots) {

@@ -167,7 +167,7 @@ class RunsRoundTripTest {
     }
 
     private static Study study(List<StudySpot> spots, List<StudyPlate> plates) throws IOException, UnreadableStudy {
-        Study kept = StudyFiles.builtIn().read(Files.readAllBytes(Path.of("shared", "studies", "version-2.json")));
+        Study kept = StudyFiles.builtIn().read(Files.readAllBytes(Path.of("shared", "studies", "version-3.json")));
         return new Study(
                 kept.id(),
                 kept.title(),
@@ -182,6 +182,7 @@ class RunsRoundTripTest {
                 plates,
                 kept.next(),
                 List.of(),
+                kept.column(),
                 "");
     }
 
@@ -247,7 +248,7 @@ class RunsRoundTripTest {
 
     @Test
     void theKeptStudyComesBackButForAPlaceThatIsNoNumber() throws IOException, UnreadableStudy {
-        Study kept = StudyFiles.builtIn().read(Files.readAllBytes(Path.of("shared", "studies", "version-2.json")));
+        Study kept = StudyFiles.builtIn().read(Files.readAllBytes(Path.of("shared", "studies", "version-3.json")));
         RunTable.Runs back = read(RunsCsv.of(kept));
         assertEquals(1, back.read().rejected().size());
         assertEquals("1x", back.read().rejected().get(0).why().came());

@@ -38,6 +38,21 @@ class SchemaTest {
         assertTrue(properties(Schemas.read("scouting-request")).contains(ScoutingQuestion.JARS));
         assertTrue(properties(Schemas.read("other-eluents-request"))
                 .containsAll(List.of(OthersQuestion.PERCENT, OthersQuestion.RANK)));
+        JsonNode column = Schemas.read("column-plan-request");
+        assertEquals(new TreeSet<>(ColumnQuestionReader.FIELDS), properties(column.at("/properties/column")));
+        assertEquals(new TreeSet<>(ColumnQuestionReader.EARLIER), properties(column.at("/$defs/earlier")));
+        JsonNode fractions = Schemas.read("fractions-request");
+        assertEquals(new TreeSet<>(FractionsReader.FIELDS), properties(fractions));
+        assertEquals(new TreeSet<>(FractionsReader.TUBE), properties(fractions.at("/properties/tubes/items")));
+        JsonNode marks = fractions.at("/properties/tubes/items/properties/marks");
+        assertEquals(new TreeSet<>(FractionsReader.MARK), properties(marks.at("/items")));
+        assertEquals(new TreeSet<>(FractionsReader.FLASK), properties(fractions.at("/properties/flasks/items")));
+        for (JsonNode schema : List.of(column, fractions)) {
+            assertEquals(new TreeSet<>(ColumnParts.STEP), properties(schema.at("/$defs/step")));
+            Set<String> beds = properties(schema.at("/$defs/bed/oneOf/0"));
+            beds.addAll(properties(schema.at("/$defs/bed/oneOf/1")));
+            assertEquals(new TreeSet<>(ColumnParts.BED), beds);
+        }
         JsonNode brought = Schemas.read("import-request");
         assertEquals(new TreeSet<>(ImportQuestion.FIELDS), properties(brought));
         assertEquals(new TreeSet<>(RunColumn.ids()), properties(brought.at("/properties/columns")));
@@ -59,6 +74,27 @@ class SchemaTest {
         assertFields(study.at("/$defs/next"), StudyJars.NEXT, List.of());
         assertFields(study.at("/$defs/advice"), StudyAdviceReader.FIELDS, List.of());
         assertFields(study.at("/$defs/advice/properties/spots/items"), StudyAdviceReader.SPOT, List.of());
+        assertFields(study.at("/$defs/column"), StudyColumnReader.COLUMN, StudyColumnReader.COLUMN_OPTIONAL);
+        assertFields(study.at("/$defs/run"), StudyColumnReader.RUN, List.of());
+        assertFields(study.at("/$defs/bed"), StudyColumnReader.BED, StudyColumnReader.BED_OPTIONAL);
+        assertFields(study.at("/$defs/step"), StudyColumnReader.STEP, StudyColumnReader.STEP_OPTIONAL);
+        assertFields(study.at("/$defs/tube"), StudyColumnReader.TUBE, StudyColumnReader.TUBE_OPTIONAL);
+        assertFields(study.at("/$defs/mark"), StudyColumnReader.MARK, List.of());
+        assertFields(study.at("/$defs/flask"), StudyColumnReader.FLASK, List.of());
+        JsonNode run = study.at("/$defs/run/properties");
+        assertEquals(
+                List.of(
+                        StudyColumnReader.MOST_RUNS,
+                        StudyColumnReader.MOST_STEPS,
+                        StudyColumnReader.MOST_TUBES,
+                        StudyColumnReader.MOST_FLASKS,
+                        StudyColumnReader.MOST_MARKS),
+                List.of(
+                        study.at("/$defs/column/properties/runs/maxItems").asInt(),
+                        run.at("/steps/maxItems").asInt(),
+                        run.at("/tubes/maxItems").asInt(),
+                        run.at("/flasks/maxItems").asInt(),
+                        study.at("/$defs/tube/properties/marks/maxItems").asInt()));
         assertEquals(StudyUpgrades.NEWEST, study.at("/properties/version/const").asInt());
         assertEquals(
                 StudyReader.LONGEST_TITLE,

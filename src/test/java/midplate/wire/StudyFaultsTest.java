@@ -87,8 +87,8 @@ class StudyFaultsTest {
                 "/version           | gone                      | version no-version",
                 "/version           | 0                         | version no-version",
                 "/version           | 1.5                       | version no-version",
-                "/version           | \"2\"                     | version no-version",
-                "/version           | 3                         | version newer-study",
+                "/version           | \"3\"                     | version no-version",
+                "/version           | 4                         | version newer-study",
                 "/version           | 1e300                     | version newer-study",
                 "/id                | \"../../etc/passwd\"      | id no-study-id",
                 "/id                | \"20261026-P3H8D5WZ2N\"   | id no-study-id",
@@ -153,7 +153,86 @@ class StudyFaultsTest {
                 "/advices/0/basis   | \"luck\"                  | advices[0].basis unknown-choice",
             })
     void eachFaultIsToldWithItsPlace(String pointer, String json, String told) throws IOException {
-        assertEquals(List.of(told), told(with(2, pointer, json)));
+        assertEquals(List.of(told), told(with(3, pointer, json)));
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "/column            | 7                         | column wrong-type",
+                "/column            | {}                        | column.massMg missing-field",
+                "/column/colour     | 1                         | column.colour unknown-field",
+                "/column/target     | \"s9\"                    | column.target no-such-spot",
+                "/column/target     | null                      | column.target wrong-type",
+                "/column/massMg     | [250]                     | column.massMg wrong-type",
+                "/column/loading    | \"damp\"                  | column.loading unknown-choice",
+                "/column/elution    | \"gradient\"              | column.elution unknown-choice",
+                "/column/bed        | 12                        | column.bed wrong-type",
+                "/column/bed/kind   | \"sand\"                  | column.bed.kind unknown-choice",
+                "/column/bed/grams  | gone                      | column.bed.grams missing-field",
+                "/column/runs/1/bed/bedMm | gone                | column.runs[1].bed.bedMm missing-field",
+                "/column/steps/0/percentStrong | \"5\"          | column.steps[0].percentStrong wrong-type",
+                "/column/steps/0/volumeMl | gone                | column.steps[0].volumeMl missing-field",
+                "/column/runs/1/id  | \"c1\"                    | column.runs[1].id id-twice",
+                "/column/runs/0/weak | \"hexanes\"              | column.runs[0].weak unknown-choice",
+                "/column/runs/0/tubes/1/id | \"t1\"             | column.runs[0].tubes[1].id id-twice",
+                "/column/runs/0/tubes/1/marks | null            | column.runs[0].tubes[1].marks wrong-type",
+                "/column/runs/0/tubes/1/marks/0/spot | \"s9\"   | column.runs[0].tubes[1].marks[0].spot no-such-spot",
+                "/column/runs/0/tubes/2/marks/1/spot | \"s1\"   | column.runs[0].tubes[2].marks[1].spot id-twice",
+                "/column/runs/0/tubes/1/marks/0/strength | 5    | column.runs[0].tubes[1].marks[0].strength number-out-of-range",
+                "/column/runs/0/tubes/1/marks/0/strength | 2.5  | column.runs[0].tubes[1].marks[0].strength number-out-of-range",
+                "/column/runs/0/tubes/1/marks/0/strength | -1   | column.runs[0].tubes[1].marks[0].strength number-out-of-range",
+                "/column/runs/0/tubes/1/marks/0/strength | \"3\" | column.runs[0].tubes[1].marks[0].strength wrong-type",
+                "/column/runs/0/flasks/1/id | \"f1\"            | column.runs[0].flasks[1].id id-twice",
+                "/column/runs/0/flasks/0/tareGrams | null       | column.runs[0].flasks[0].tareGrams wrong-type",
+            })
+    void eachFaultOfAColumnIsToldWithItsPlace(String pointer, String json, String told) throws IOException {
+        assertEquals(told, told(with(3, pointer, json)).get(0));
+        if (!json.equals("{}")) {
+            assertEquals(1, told(with(3, pointer, json)).size());
+        }
+    }
+
+    @Test
+    void aCompoundThatAMarkNamesCannotBeTakenOutOfTheStudy() throws IOException {
+        List<String> told = told(with(3, "/spots/1", "{\"id\": \"s7\", \"name\": \"B\"}"));
+        assertTrue(
+                told.containsAll(List.of(
+                        "column.target no-such-spot",
+                        "column.runs[0].tubes[2].marks[1].spot no-such-spot",
+                        "column.runs[0].tubes[3].marks[0].spot no-such-spot")),
+                told.toString());
+    }
+
+    @Test
+    void aTubeIsNamedInItsRunOnly() throws IOException {
+        String same = with(3, "/column/runs/1/tubes", "[{\"id\": \"t1\"}]");
+        assertEquals(
+                "t1",
+                read(same).column().orElseThrow().runs().get(1).tubes().get(0).id());
+    }
+
+    @Test
+    void listsOfAColumnAreBounded() throws IOException {
+        for (String[] list : new String[][] {
+            {"/column/runs", "column.runs", "" + StudyColumnReader.MOST_RUNS},
+            {"/column/steps", "column.steps", "" + StudyColumnReader.MOST_STEPS},
+            {"/column/runs/0/tubes", "column.runs[0].tubes", "" + StudyColumnReader.MOST_TUBES},
+            {"/column/runs/0/flasks", "column.runs[0].flasks", "" + StudyColumnReader.MOST_FLASKS},
+            {"/column/runs/0/tubes/1/marks", "column.runs[0].tubes[1].marks", "" + StudyColumnReader.MOST_MARKS}
+        }) {
+            int most = Integer.parseInt(list[2]);
+            assertEquals(
+                    List.of(list[1] + " too-many"), told(with(3, list[0], JSON.writeValueAsString(new int[most + 1]))));
+            assertTrue(told(with(3, list[0], JSON.writeValueAsString(new int[most])))
+                    .contains(list[1] + "[0] wrong-type"));
+        }
+    }
+
+    @Test
+    void version2KnewNoColumn() throws IOException {
+        assertEquals(List.of("column unknown-field"), told(with(2, "/column", "{}")));
     }
 
     @Test
@@ -264,7 +343,7 @@ class StudyFaultsTest {
     @ParameterizedTest
     @ValueSource(
             strings = {
-                "{\"format\": \"midplate-study\", \"version\": 3, \"new\": [[[[[[[",
+                "{\"format\": \"midplate-study\", \"version\": 4, \"new\": [[[[[[[",
                 "{\"format\":\"midplate-study\",\"version\":12}"
             })
     void aFileOfANewerProgramIsKnownByItsBeginning(String file) {
@@ -279,8 +358,8 @@ class StudyFaultsTest {
             delimiter = '|',
             value = {
                 "{\"format\": \"midplate-study\", \"version\": 2             | study-breaks-off",
-                "{\"format\": \"midplate-stuDy\", \"version\": 3}            | at.place",
-                "{\"format\": \"midplate-study\", \"version\": \"3\"}        | at.place",
+                "{\"format\": \"midplate-stuDy\", \"version\": 4}            | at.place",
+                "{\"format\": \"midplate-study\", \"version\": \"4\"}        | at.place",
                 "{\"format\": \"midplate-study\", \"version\": 2,, }        | study-garbled",
                 "''                                                          | no-json",
             })
@@ -307,7 +386,7 @@ class StudyFaultsTest {
     void aMarkThatAnEditorPutBeforeTheFileIsPassedOver() throws IOException, UnreadableStudy {
         Study study = FILES.read(kept(2).getBytes(StandardCharsets.UTF_8));
         assertEquals(study, FILES.read(("\ufeff" + kept(2)).getBytes(StandardCharsets.UTF_8)));
-        String newer = "\ufeff" + kept(2).replace("\"version\": 2", "\"version\": 3");
+        String newer = "\ufeff" + kept(2).replace("\"version\": 2", "\"version\": 4");
         UnreadableStudy unreadable =
                 assertThrows(UnreadableStudy.class, () -> FILES.read(newer.getBytes(StandardCharsets.UTF_8)));
         assertEquals(UnreadableStudy.Kind.NEWER, unreadable.kind());

@@ -17,11 +17,17 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.Stream;
+import midplate.column.Loading;
+import midplate.notebook.ColumnRun;
+import midplate.notebook.ColumnStep;
 import midplate.notebook.Entered;
 import midplate.notebook.JarAdditive;
 import midplate.notebook.Study;
+import midplate.notebook.StudyBed;
+import midplate.notebook.StudyColumn;
 import midplate.notebook.StudyPlate;
 import midplate.notebook.StudySpot;
+import midplate.notebook.TubeMark;
 import midplate.notebook.UnreadableStudy;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -79,7 +85,7 @@ class StudyRoundTripTest {
     @Test
     void theKeptFileOfTheNewestVersionIsWrittenSignBySign() throws IOException, UnreadableStudy {
         String file = Files.readString(KEPT.resolve("version-" + StudyUpgrades.NEWEST + ".json"));
-        assertEquals(file.strip(), new String(FILES.write(kept("version-2.json")), StandardCharsets.UTF_8).strip());
+        assertEquals(file.strip(), new String(FILES.write(kept("version-3.json")), StandardCharsets.UTF_8).strip());
     }
 
     @Test
@@ -109,6 +115,45 @@ class StudyRoundTripTest {
         assertEquals(List.of("s1", "s2"), study.next().apart());
         assertEquals(0.39, study.advices().get(0).spots().get(1).high());
         assertTrue(study.notes().contains("\n"), study.notes());
+    }
+
+    @Test
+    void whatTheKeptFileSaysOfColumnsIsInTheStudy() throws IOException, UnreadableStudy {
+        StudyColumn column = kept("version-3.json").column().orElseThrow();
+        assertEquals(Optional.of("s2"), column.target());
+        assertEquals(Entered.number("250", 250), column.massMg());
+        assertEquals(StudyBed.Kind.CARTRIDGE, column.bed().kind());
+        assertEquals(Loading.DRY, column.loading());
+        assertEquals(Entered.NOTHING, column.loadMl());
+        assertEquals(StudyColumn.Elution.OWN, column.elution());
+        assertEquals(
+                List.of(
+                        new ColumnStep("19 : 1", OptionalDouble.of(5), Entered.number("60", 60)),
+                        new ColumnStep("4 :", OptionalDouble.empty(), Entered.text("12o"))),
+                column.steps());
+        ColumnRun run = column.runs().get(0);
+        assertEquals(Optional.of(Entered.number("12", 12)), run.bed().grams());
+        assertEquals(Optional.of(List.of()), run.tubes().get(0).marks(), "looked at, nothing seen");
+        assertEquals(
+                Optional.of(List.of(new TubeMark("s1", 1), new TubeMark("s2", 2))),
+                run.tubes().get(2).marks());
+        assertEquals(Optional.empty(), run.tubes().get(4).marks(), "not looked at");
+        assertEquals(Entered.number("25.1034", 25.1034), run.flasks().get(0).tareGrams());
+        assertEquals(Entered.text("24,98x"), run.flasks().get(1).tareGrams());
+        assertEquals(
+                new StudyBed(
+                        StudyBed.Kind.GLASS,
+                        Optional.of(Entered.number("12", 12)),
+                        Optional.of(Entered.number("20", 20)),
+                        Optional.of(Entered.number("150", 150))),
+                column.runs().get(1).bed(),
+                "what was typed for a cartridge is kept beside");
+    }
+
+    @Test
+    void aStudyFromBeforeColumnsHasNone() throws IOException, UnreadableStudy {
+        assertEquals(Optional.empty(), kept("version-2.json").column());
+        assertEquals(Optional.empty(), kept("version-1.json").column());
     }
 
     @Test

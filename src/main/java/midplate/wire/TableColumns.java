@@ -14,7 +14,7 @@ import midplate.chemistry.Solvent;
 import midplate.words.Message;
 
 /** Which column of a table holds what: by its headers, by what its cells look like where it has none, or as it was asked for. */
-final class ColumnPlan {
+final class TableColumns {
     /** So many different cells of a column are shown as examples. */
     private static final int EXAMPLES = 3;
 
@@ -35,7 +35,7 @@ final class ColumnPlan {
     private Optional<SolventWords.Two> pair = Optional.empty();
     private Optional<CompoundColumns> compounds = Optional.empty();
 
-    private ColumnPlan(
+    private TableColumns(
             List<SheetRows.Row> rows, Map<RunColumn, OptionalInt> asked, SolventWords words, char delimiter) {
         this.delimiter = delimiter;
         OptionalInt head = Headers.row(rows, asked, words);
@@ -66,9 +66,9 @@ final class ColumnPlan {
      * @param asked where each column is to be looked for; nowhere where the number is empty
      * @param delimiter what parts the cells
      */
-    static ColumnPlan of(
+    static TableColumns of(
             List<SheetRows.Row> rows, Map<RunColumn, OptionalInt> asked, SolventWords words, char delimiter) {
-        return new ColumnPlan(rows, asked, words, delimiter);
+        return new TableColumns(rows, asked, words, delimiter);
     }
 
     private void byHeaders(Map<RunColumn, OptionalInt> asked, SolventWords words) {
