@@ -162,7 +162,7 @@ class CommandsTest {
         assertTrue(words.contains("Load: 250 mg dried onto "), words);
         assertTrue(words.contains("Pour 60 ml of 19:1 hexane : ethyl acetate (5.0 % ethyl acetate); mix "), words);
         assertTrue(words.contains(" of 4:1 hexane : ethyl acetate (20.0 % ethyl acetate); mix "), words);
-        assertTrue(words.contains(" fractions of 8 ml, ") && words.contains("- A: begins to leave at about "), words);
+        assertTrue(words.contains("Fractions of 8 ml: ") && words.contains("- A: begins to leave at about "), words);
         assertTrue(words.contains("Why: - ") && words.contains("Before you pour: - "), words);
     }
 

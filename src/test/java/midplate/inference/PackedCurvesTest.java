@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
+import midplate.catalogue.ColumnLaw;
 import midplate.catalogue.FunctionalGroups;
 import midplate.catalogue.SolventCatalogue;
 import midplate.structure.Structures;
@@ -33,7 +34,10 @@ class PackedCurvesTest {
                         GroupForm.ENERGIES),
                 folder);
         Path packed = Path.of("solvent-data", "curves");
-        assertEquals(names(packed), names(folder));
+        List<String> ofPlates = names(packed).stream()
+                .filter(name -> !name.equals(ColumnLaw.FILE))
+                .toList();
+        assertEquals(ofPlates, names(folder), "the law of columns has a test of its own");
         for (String name : names(folder)) {
             assertEquals(
                     Files.readString(packed.resolve(name)),
