@@ -1,6 +1,8 @@
 package midplate.terminal;
 
 import java.io.PrintWriter;
+import java.util.List;
+import java.util.stream.Stream;
 
 /** A piece of text, broken between words so that no line is longer than 80 signs. */
 final class Paragraph {
@@ -26,6 +28,16 @@ final class Paragraph {
 
     static Paragraph item(String text) {
         return new Paragraph("- ", "  ", text);
+    }
+
+    /** Items below a heading; neither where there are no lines. */
+    static void section(PrintWriter out, String heading, Stream<String> lines) {
+        List<String> all = lines.toList();
+        if (!all.isEmpty()) {
+            out.println();
+            out.println(heading);
+            all.forEach(line -> item(line).print(out));
+        }
     }
 
     void print(PrintWriter out) {

@@ -1,8 +1,6 @@
 package midplate.terminal;
 
 import java.io.PrintWriter;
-import java.util.List;
-import java.util.stream.Stream;
 import midplate.advice.Advice;
 import midplate.advice.Alternative;
 import midplate.advice.Pour;
@@ -54,20 +52,18 @@ final class SpokenAdvice {
                             spot.high())))
                     .print(out);
         }
-        section(out, "terminal.why", advice.why().stream().map(texts::render));
-        section(out, "terminal.notes", answered.notes().stream().map(note -> say(note.message())));
-        section(out, "terminal.alternatives", advice.alternatives().stream().map(this::alternative));
-        section(out, "terminal.cautions", new SpokenCautions(exchange, question).lines());
-        section(out, "terminal.from", provenance.of(question).stream());
-    }
-
-    private void section(PrintWriter out, String heading, Stream<String> lines) {
-        List<String> all = lines.toList();
-        if (!all.isEmpty()) {
-            out.println();
-            out.println(say(Message.of(heading)));
-            all.forEach(line -> Paragraph.item(line).print(out));
-        }
+        Paragraph.section(
+                out, say(Message.of("terminal.why")), advice.why().stream().map(texts::render));
+        Paragraph.section(
+                out,
+                say(Message.of("terminal.notes")),
+                answered.notes().stream().map(note -> say(note.message())));
+        Paragraph.section(
+                out,
+                say(Message.of("terminal.alternatives")),
+                advice.alternatives().stream().map(this::alternative));
+        Paragraph.section(out, say(Message.of("terminal.cautions")), new SpokenCautions(exchange, question).lines());
+        Paragraph.section(out, say(Message.of("terminal.from")), provenance.of(question).stream());
     }
 
     private Message ratio() {

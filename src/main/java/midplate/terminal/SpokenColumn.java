@@ -2,7 +2,6 @@ package midplate.terminal;
 
 import java.io.PrintWriter;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 import midplate.column.Cartridge;
@@ -46,23 +45,21 @@ final class SpokenColumn {
         Paragraph.of(say(plan.chanceInWords())).print(out);
         Paragraph.of(say(cut())).print(out);
         Paragraph.of(say(run())).print(out);
-        section(out, "terminal.column-bands", plan.bands().stream().map(this::band));
-        section(out, "terminal.why", plan.reasons().stream().map(this::say));
-        section(
+        Paragraph.section(
                 out,
-                "terminal.notes",
+                say(Message.of("terminal.column-bands")),
+                plan.bands().stream().map(this::band));
+        Paragraph.section(
+                out, say(Message.of("terminal.why")), plan.reasons().stream().map(this::say));
+        Paragraph.section(
+                out,
+                say(Message.of("terminal.notes")),
                 Stream.concat(plan.warnings().stream(), answer.notes().stream().map(note -> note.message()))
                         .map(this::say));
-        section(out, "terminal.cautions", plan.cautions().stream().map(this::say));
-    }
-
-    private void section(PrintWriter out, String heading, Stream<String> lines) {
-        List<String> all = lines.toList();
-        if (!all.isEmpty()) {
-            out.println();
-            out.println(say(Message.of(heading)));
-            all.forEach(line -> Paragraph.item(line).print(out));
-        }
+        Paragraph.section(
+                out,
+                say(Message.of("terminal.cautions")),
+                plan.cautions().stream().map(this::say));
     }
 
     private Message bed() {
