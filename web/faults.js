@@ -47,6 +47,7 @@ const UNREAD = {
   amount: "page.unread-amount",
   count: "page.unread-count",
   window: "page.unread-rf",
+  minutes: "later.checks-reaction-unread",
 };
 
 /**

@@ -15,7 +15,7 @@ import { emptySheet, findReading, inventedExample } from "./sheet/sheet.js";
 import { WHAT, fetchWhat } from "./sheet/identity.js";
 import { exampleWords, sampleView } from "./sheet/sample.js";
 import { followAddress, left } from "./study/address.js";
-import { headView, isNews, newsText, studiesKept, studiesView } from "./study/head.js";
+import { CHECKS, fetchChecks, headView, isChecksOpen, isNews, newsText, studiesKept, studiesView } from "./study/head.js";
 import { Keeper } from "./study/keeping.js";
 import { recordAdvice } from "./study/record.js";
 import { studyTold } from "./study/told.js";
@@ -77,6 +77,7 @@ function draw() {
   patch(byId("card"), ...cardView(state, act));
   const column = isColumnOpen(state) ? later(COLUMN, fetchColumn, act) : undefined;
   show("column", column?.columnView(state, act));
+  show("checks", isChecksOpen(state) ? later(CHECKS, fetchChecks, act)?.checksView(state, act) : undefined);
   patch(byId("reach"), ...reachView(state, act, state.looking.at && column?.reachOf(state)));
   patch(byId("origin"), ...originView(state, act));
   closeOrigin(state);
@@ -169,7 +170,7 @@ function showAnother() {
   state.answered = undefined;
   state.faults = new Map();
   state.waiting = [];
-  Object.assign(state.looking, { what: undefined, swap: "folded", swapWish: undefined, swapped: undefined, swapTook: undefined, scouted: undefined, column: undefined, planned: undefined, pooled: undefined, judged: undefined, tube: undefined });
+  Object.assign(state.looking, { what: undefined, swap: "folded", swapWish: undefined, swapped: undefined, swapTook: undefined, scouted: undefined, column: undefined, planned: undefined, pooled: undefined, judged: undefined, tube: undefined, checks: undefined, checked: undefined, hrf: undefined, mark: undefined, grade: undefined });
 }
 
 byId("undo").addEventListener("click", () => history.undo());

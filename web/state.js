@@ -21,6 +21,11 @@
  * @property {import("./swap/ask.js").Wish} [swapWish] how they are wanted
  * @property {{weak: string, strong: string}} [swapTook] the pair that was made that of the next plate there
  * @property {"open" | "folded"} [column] whether the column is thought of; undefined where nobody opened or closed it
+ * @property {"open" | "folded"} [checks] whether same, pure and done are thought of; undefined where nobody opened or closed them
+ * @property {Record<string, import("./checks/ask.js").Asked>} [checked] what came of asking about each of them
+ * @property {"open" | "folded"} [hrf] whether a correction by reference spots is thought of
+ * @property {string} [mark] id of the spot of a lane that is open for correction
+ * @property {import("./checks/reaction-sheet.js").ChosenMark} [grade] which compound on which plate of a reaction is chosen
  * @property {"column"} [at] the part of the page one is at, where that is not the sheet
  * @property {import("./column/ask.js").Asked} [planned] what came of asking for its plan
  * @property {Record<string, import("./column/judge.js").Judged>} [judged] what a run says of the forecast, by its id

@@ -60,7 +60,8 @@ function isSheet(sheet) {
     sheet.spots?.length > 0 &&
     all(sheet.spots, (spot) => text(spot?.id) && text(spot.name) && (spot.what === undefined || isIdentity(spot.what))) &&
     all(sheet.plates, isPlate) &&
-    (sheet.column === undefined || isColumn(sheet.column))
+    (sheet.column === undefined || isColumn(sheet.column)) &&
+    (sheet.checks === undefined || isChecks(sheet.checks))
   );
 }
 
@@ -92,6 +93,25 @@ const isRun = (run) =>
 
 /** What is common to what is planned and what was run. @param {any} either */
 const isBed = ({ bed, loading, steps }) => text(bed?.kind) && text(loading) && all(steps, (step) => text(step?.eluent) && text(step.volumeMl));
+
+/** @param {any} checks */
+const isChecks = ({ identity, purity, hrf, reaction }) =>
+  (!identity || (all(identity.references, isNamed) && all(identity.candidates, isNamed) && all(identity.plates, (plate) => isEluted(plate) && text(plate.startMm) && text(plate.frontMm) && all(plate.lanes, isCompared)))) &&
+  (!purity || ([purity.rf, purity.spotsSeen, purity.volumeUl, purity.concentrationPercent, purity.touches].every(text) && texts(purity.seenBy))) &&
+  (!hrf || (text(hrf.system) && texts(Object.values(hrf.measured)) && all(hrf.spots, (spot) => isNamed(spot) && text(spot.hrf)))) &&
+  (!reaction || (text(reaction.expectedMinutes) && isEluted(reaction) && all(reaction.species, (one) => isNamed(one) && text(one.part)) && all(reaction.plates, isTimed)));
+
+/** @param {any} one */
+const isNamed = (one) => text(one?.id) && text(one.name);
+
+/** @param {any} one with an eluent */
+const isEluted = (one) => [one?.weak, one?.strong, one?.eluent].every(text) && isAdditive(one.additive);
+
+/** @param {any} lane */
+const isCompared = (lane) => text(lane?.id) && text(lane.role) && all(lane.readings, (seen) => text(seen?.id) && text(seen.centreMm ?? seen.rf));
+
+/** @param {any} plate */
+const isTimed = (plate) => text(plate?.id) && text(plate.minutes) && all(plate.marks, (mark) => text(mark?.species) && typeof mark.strength === "number");
 
 /** @param {any} advice */
 const isAdvice = (advice) => texts(advice?.after) && all(advice.spots, (each) => text(each?.spot)) && typeof advice.percentStrong === "number";

@@ -77,6 +77,7 @@ import { freshId } from "../study/ids.js";
  * @property {Spot[]} spots
  * @property {Plate[]} plates
  * @property {import("../column/sheet.js").Column} [column] what is to be done on a column, and what was; none where nobody thought of one
+ * @property {import("../checks/sheet.js").Checks} [checks] what is asked of plates besides: same, pure, done; none where nobody did
  * @property {"yes" | "changed" | "no"} example whether it is the invented example, or was begun from it
  */
 
@@ -213,6 +214,7 @@ export function removeSpot(sheet, id) {
   sheet.spots = sheet.spots.filter((spot) => spot.id !== id);
   sheet.apart = sheet.apart.includes(id) ? [] : sheet.apart;
   if (sheet.column?.target === id) sheet.column.target = "";
+  for (const one of [sheet.checks?.purity, ...(sheet.checks?.reaction?.species ?? [])]) if (one?.spot === id) delete one.spot;
   for (const tube of sheet.column?.runs.flatMap((run) => run.tubes) ?? []) tube.marks = tube.marks?.filter((mark) => mark.spot !== id);
   for (const plate of sheet.plates) {
     plate.notSeen = plate.notSeen.filter((each) => each !== id);

@@ -11,6 +11,8 @@ import { say } from "../texts.js";
 
 const STUDIES = "studies";
 const fetchStudies = () => import("../studies/studies.js");
+export const CHECKS = "checks";
+export const fetchChecks = () => import("../checks/checks.js");
 
 /** @param {State} state @param {Act} act @returns {(Element | false)[]} */
 export function headView(state, act) {
@@ -22,6 +24,7 @@ export function headView(state, act) {
       { class: "title-line", id: "title-line" },
       make("h2", { id: "study-heading", class: "unseen" }, say("page.study")),
       titleEntry(state, act),
+      button({ id: "checks-open", label: say("page.checks-open"), press: () => openChecks(act) }),
       button({
         id: "studies-open",
         label: study.total ? say("page.studies-count", { count: study.total }) : say("page.studies"),
@@ -166,6 +169,17 @@ export function isNews({ study: { standing, both, unknown, changed, takenOver } 
 
 /** What is told of it, as it stands there. */
 export const newsText = () => ["kept", "study-told"].map((id) => [...(document.getElementById(id)?.childNodes ?? [])].map((node) => node.textContent).join(" ")).join(" ").trim();
+
+/** A study that holds a check shows it, until somebody closes it. @param {State} state */
+export const isChecksOpen = ({ looking, sheet }) => (looking.checks ?? (sheet.checks && "open")) === "open";
+
+/** Goes to same, pure and done. @param {Act} act */
+async function openChecks(act) {
+  const view = await fetchLater(CHECKS, fetchChecks, act);
+  act.look({ checks: "open" });
+  act.focus(view?.beginAt() ?? "checks-title");
+  document.getElementById("checks")?.scrollIntoView({ block: "start" });
+}
 
 /** @param {Act} act */
 async function openStudies(act) {

@@ -13,7 +13,7 @@ export function studyOf(sheet, now = new Date()) {
   const { weak, strong, additive, windowKind, apart } = sheet;
   return kept({
     format: "midplate-study",
-    version: 3,
+    version: 4,
     id: sheet.id,
     title: sheet.title,
     created: sheet.created,
@@ -28,13 +28,14 @@ export function studyOf(sheet, now = new Date()) {
     next: { weak, strong, additive, window: sheet.window.map(entered), windowKind, apart, amountMl: entered(sheet.amount), jarDiameterMm: entered(sheet.jar) },
     advices: sheet.advices,
     ...(sheet.column ? { column: keptColumn(sheet.column) } : {}),
+    ...(sheet.checks ? { checks: numbersIn(sheet.checks, entered, keptStep) } : {}),
     notes: sheet.notes,
   });
 }
 
-/** @param {any} study of version 3, as the server gives it @returns {Sheet} */
+/** @param {any} study of version 4, as the server gives it @returns {Sheet} */
 export function sheetOf(study) {
-  const { id, title, notes, created, archived, origin, sorbent, setting, shelf, next, advices, column } = study;
+  const { id, title, notes, created, archived, origin, sorbent, setting, shelf, next, advices, column, checks } = study;
   const { weak, strong, additive, windowKind, apart } = next;
   const example = /** @type {"yes" | "changed" | "no"} */ (Object.entries(ORIGIN).find(([, name]) => name === origin)?.[0] ?? "no");
   return structuredClone({
@@ -59,6 +60,7 @@ export function sheetOf(study) {
     plates: study.plates.map(plateOnSheet),
     advices,
     ...(column ? { column: { target: "", ...numbersIn(column, typed, stepOnSheet) } } : {}),
+    ...(checks ? { checks: numbersIn(checks, typed, stepOnSheet) } : {}),
   });
 }
 
@@ -129,16 +131,19 @@ function readingOnSheet({ centreMm, rf, ...rest }) {
   return centreMm === undefined ? { ...rest, by: "rf", typed: typed(rf) } : { ...rest, by: "mm", typed: typed(centreMm) };
 }
 
-/** What of a column is a number. */
-const NUMBERS = "grams massMg loadMl flowMlMin fractionMl collectedFromMl diameterMm bedMm volumeMl fromTube toTube tareGrams grossGrams".split(" ");
+/** What of a column is a number, and what of checks; what was measured has one by each name. */
+const NUMBERS = "grams massMg loadMl flowMlMin fractionMl collectedFromMl diameterMm bedMm volumeMl fromTube toTube tareGrams grossGrams startMm frontMm centreMm sizeMm rf hrf spotsSeen volumeUl concentrationPercent touches minutes expectedMinutes".split(" ");
 
-/** A column with each of its numbers, and each of its steps, put into form. @param {any} value @param {(number: any) => any} number @param {(step: any) => any} step @returns {any} */
+/** A column, or checks, with each number, and each eluent, put into form. @param {any} value @param {(number: any) => any} number @param {(step: any) => any} step @returns {any} */
 function numbersIn(value, number, step) {
   if (Array.isArray(value)) return value.map((each) => numbersIn(each, number, step));
   if (!value || typeof value !== "object") return value;
-  const formed = Object.entries(value).map(([key, each]) => [key, NUMBERS.includes(key) ? number(each) : numbersIn(each, number, step)]);
+  const formed = Object.entries(value).map(([key, each]) => [key, key === "measured" ? numbersUnder(each, number) : NUMBERS.includes(key) && typeof each !== "object" ? number(each) : numbersIn(each, number, step)]);
   return "eluent" in value ? step(Object.fromEntries(formed)) : Object.fromEntries(formed);
 }
+
+/** @param {Record<string, any>} each @param {(number: any) => any} number */
+const numbersUnder = (each, number) => Object.fromEntries(Object.entries(each).map(([name, value]) => [name, number(value)]));
 
 /** @param {import("../column/sheet.js").Column} column */
 function keptColumn(column) {

@@ -3,6 +3,7 @@
 
 import { ownPlates } from "../answer/run.js";
 import { furtherTexts, say } from "../texts.js";
+import { CHECK_ORIGINS } from "./checks.js";
 import { COLUMN_ORIGINS } from "./column.js";
 import { adviceOf, facts, measuredPair, settingWords, sheetOf } from "./facts.js";
 import { cautionOrigin, hazardOrigin, strengthsUsed, valueOrigin, valuesUsed } from "./listed.js";
@@ -49,6 +50,7 @@ const MODEL = { formula: "page.equation", sources: [LAW, FIT], more: "pair", fur
 /** @type {Record<string, Described>} */
 export const ORIGINS = {
   ...COLUMN_ORIGINS,
+  ...CHECK_ORIGINS,
   ratio: { ...MODEL, title: "later.origin-ratio", texts: ["later.origin-ratio-what"], sure: "later.origin-ratio-sure" },
   pour: {
     title: "later.origin-pour",

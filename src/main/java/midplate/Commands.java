@@ -11,6 +11,7 @@ import midplate.terminal.CalibrateCommand;
 import midplate.terminal.ColumnCommand;
 import midplate.terminal.Complaint;
 import midplate.terminal.ReadingCommand;
+import midplate.terminal.SeeingCommand;
 import midplate.terminal.StrengthCommand;
 import midplate.web.ServeCommand;
 import midplate.wire.Exchange;
@@ -33,6 +34,7 @@ import picocli.CommandLine.Spec;
             AdviseCommand.class,
             ColumnCommand.class,
             ReadingCommand.class,
+            SeeingCommand.class,
             StrengthCommand.class,
             CalibrateCommand.class,
             BenchmarkCommand.class,

@@ -47,7 +47,7 @@ public final class FolderSpeed {
     }
 
     private Study example() throws IOException, UnreadableStudy {
-        return format.read(Files.readAllBytes(Path.of("shared", "studies", "version-3.json")));
+        return format.read(Files.readAllBytes(Path.of("shared", "studies", "version-4.json")));
     }
 
     private void fill(int many) throws IOException, UnreadableStudy {
@@ -92,6 +92,7 @@ public final class FolderSpeed {
                 study.next(),
                 study.advices(),
                 study.column(),
+                study.checks(),
                 study.notes());
     }
 

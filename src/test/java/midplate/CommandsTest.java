@@ -90,6 +90,11 @@ class CommandsTest {
                 "column|--run|9:1 A=0.35 B=0.22|--target|B|--mass|250|--elution|steps|--steps|5 %:60",
                 "column|--run|9:1 A=0.35 B=0.22|--target|B|--mass|250|--sorbent|alumina",
                 "column|--run|9:1 A=0.35 B=0.22|--target|B|--mass|250|--colour|red",
+                "seeing|--smiles|A",
+                "seeing|--smiles|A=CC(=O",
+                "seeing|--class|A=keton",
+                "seeing|--groups|A=alcohol:0",
+                "seeing|--run|10: A=0.2",
                 "reading|--height|80",
                 "reading|--height|80|--start|ten|--front|70|--spot|A=28",
                 "reading|--height|80|--start|10|--front|70|--spot|A",
@@ -164,6 +169,26 @@ class CommandsTest {
         assertTrue(words.contains(" of 4:1 hexane : ethyl acetate (20.0 % ethyl acetate); mix "), words);
         assertTrue(words.contains("Fractions of 8 ml: ") && words.contains("- A: begins to leave at about "), words);
         assertTrue(words.contains("Why: - ") && words.contains("Before you pour: - "), words);
+    }
+
+    /** Common practice: the lamp shows a phenyl ketone, and permanganate an alcohol. */
+    @Test
+    void waysOfSeeingAreSaidInWords() {
+        Said said = line("seeing|--smiles|A=CC(=O)c1ccccc1|--groups|B=alcohol:1,alkyl-carbon:6|--spot|C");
+        assertEquals(0, said.status(), said.err());
+        String words = said.out().replaceAll("\\s+", " ");
+        assertTrue(
+                words.startsWith(
+                        "Enough to see A, B, in this order: UV light at 254 nm, permanganate. Of C too little"),
+                words);
+        assertTrue(
+                words.contains("UV light at 254 nm: leaves the plate as it is. - Shows: A. - Not known of: B, C."),
+                words);
+        assertTrue(words.contains("permanganate: the spots are gone for any other way. - Shows: B."), words);
+        assertTrue(words.contains("Before you look: - The supplier's safety data sheets"), words);
+        assertTrue(line("seeing|--json").out().startsWith("{\"ways\":["));
+        String err = line("seeing|--spot|A|--smiles|B=CC(=O").err().replaceAll("\\s+", " ");
+        assertTrue(err.startsWith("--smiles of compound no. "), err);
     }
 
     @Test

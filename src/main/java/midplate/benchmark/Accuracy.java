@@ -24,6 +24,7 @@ import org.jspecify.annotations.Nullable;
  * @param columns columns foretold from plates, by the law; see {@link ColumnMarks}
  * @param differences paired differences on the same questions, by figure, under {@code A − B}: the first contender less each
  *     other one, and those named by {@link #toCeiling}, {@link #toUsual} and {@link #withoutNeighbours}
+ * @param identity verdicts on drawn plates, by their errors; see {@link IdentityBenchmark}
  */
 public record Accuracy(
         Map<String, Object> setting,
@@ -35,7 +36,8 @@ public record Accuracy(
         Map<String, Map<String, Figure>> scouting,
         Map<String, Map<String, Figure>> theory,
         Map<String, Map<String, Figure>> columns,
-        Map<String, Map<String, Figure>> differences) {
+        Map<String, Map<String, Figure>> differences,
+        Map<String, Map<String, Figure>> identity) {
     /** The name of the ceiling that needs no model. */
     static final String REPEAT = "A second series";
 
@@ -53,9 +55,10 @@ public record Accuracy(
         theory = Collections.unmodifiableMap(new LinkedHashMap<>(theory));
         columns = Collections.unmodifiableMap(new LinkedHashMap<>(columns));
         differences = Collections.unmodifiableMap(new LinkedHashMap<>(differences));
+        identity = Collections.unmodifiableMap(new LinkedHashMap<>(identity));
     }
 
-    /** Results without columns. */
+    /** Results without columns and verdicts. */
     public Accuracy(
             Map<String, Object> setting,
             Map<String, Map<String, Figure>> contenders,
@@ -76,7 +79,8 @@ public record Accuracy(
                 scouting,
                 theory,
                 Map.of(),
-                differences);
+                differences,
+                Map.of());
     }
 
     /** Works out figures and errors from samples. */
@@ -136,7 +140,30 @@ public record Accuracy(
                 scouting,
                 theory,
                 columns,
-                differences);
+                differences,
+                identity);
+    }
+
+    /**
+     * These results with verdicts in place of any that they had.
+     *
+     * @param told what was asked
+     */
+    Accuracy withIdentity(Map<String, Object> told, Map<String, Map<String, Figure>> verdicts) {
+        Map<String, Object> all = new LinkedHashMap<>(setting);
+        all.putAll(told);
+        return new Accuracy(
+                all,
+                contenders,
+                ceilings,
+                neighboursLeftOut,
+                plateError,
+                structures,
+                scouting,
+                theory,
+                columns,
+                differences,
+                verdicts);
     }
 
     /**
@@ -166,7 +193,8 @@ public record Accuracy(
                 scouting,
                 theory,
                 figures(samples, bootstrap),
-                less);
+                less,
+                identity);
     }
 
     /** The difference of two laws of columns. */

@@ -36,6 +36,9 @@ public final class AccuracyFile {
         parts.put("theory", object(2, accuracy.theory(), AccuracyFile::figures));
         parts.put("columns", object(2, accuracy.columns(), AccuracyFile::figures));
         parts.put("differences", object(2, accuracy.differences(), AccuracyFile::figures));
+        if (!accuracy.identity().isEmpty()) {
+            parts.put("identity", object(2, accuracy.identity(), AccuracyFile::figures));
+        }
         return object(1, parts, part -> part) + "\n";
     }
 
@@ -57,7 +60,8 @@ public final class AccuracyFile {
                     map(root, "scouting", AccuracyFile::figures),
                     map(root, "theory", AccuracyFile::figures),
                     root.has("columns") ? map(root, "columns", AccuracyFile::figures) : Map.of(),
-                    map(root, "differences", AccuracyFile::figures));
+                    map(root, "differences", AccuracyFile::figures),
+                    root.has("identity") ? map(root, "identity", AccuracyFile::figures) : Map.of());
         } catch (JsonProcessingException e) {
             throw new IllegalArgumentException("No results of a benchmark: " + e.getOriginalMessage(), e);
         }

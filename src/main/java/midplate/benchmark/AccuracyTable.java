@@ -60,6 +60,7 @@ final class AccuracyTable {
         }
         UnlabelledTable.of(accuracy).ifPresent(tables::add);
         ColumnTable.of(accuracy).ifPresent(tables::add);
+        IdentityTable.of(accuracy).ifPresent(tables::add);
         return String.join("\n", tables);
     }
 

@@ -3,6 +3,7 @@ package midplate.benchmark;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import midplate.catalogue.FunctionalGroups;
@@ -30,9 +31,11 @@ public final class BenchmarkCommand implements Callable<Integer> {
     @SuppressWarnings("NullAway.Init") // picocli sets it before call()
     private CommandSpec spec;
 
-    @Parameters(paramLabel = "FOLDER", description = "The folder that holds tlc.csv.")
-    @SuppressWarnings("NullAway.Init") // picocli requires it
-    private Path folder;
+    @Parameters(
+            paramLabel = "FOLDER",
+            arity = "0..1",
+            description = "The folder that holds tlc.csv; not needed with --only identity.")
+    private @Nullable Path folder;
 
     @Option(
             names = "--sets",
@@ -58,13 +61,16 @@ public final class BenchmarkCommand implements Callable<Integer> {
     @Option(
             names = "--only",
             paramLabel = "PART",
-            description = "Measure one part anew and keep the rest of what the file of --out says: columns.")
+            description =
+                    "Measure one part anew and keep the rest of what the file of --out says: columns, or identity.")
     private @Nullable Only only;
 
     /** A part that can be measured alone. */
     enum Only {
         /** Columns foretold from plates. */
-        COLUMNS
+        COLUMNS,
+        /** Verdicts on drawn plates, for which nothing measured is needed. */
+        IDENTITY
     }
 
     /** Made by the command line. */
@@ -80,31 +86,64 @@ public final class BenchmarkCommand implements Callable<Integer> {
         return AccuracyFile.read(Files.readString(out));
     }
 
+    /** The verdicts measured anew, beside what the file says; a document needs all of it. */
+    private Accuracy verdicts() throws IOException {
+        if (readme != null && (out == null || !Files.exists(out))) {
+            throw new ParameterException(
+                    spec.commandLine(),
+                    "--only identity with --readme needs the file of a whole run by --out, too; give it.");
+        }
+        Accuracy before = out != null && Files.exists(out)
+                ? AccuracyFile.read(Files.readString(out))
+                : new Accuracy(
+                        Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of());
+        return IdentityBenchmark.run(before);
+    }
+
+    /** Everything but verdicts, or columns alone. */
+    private Accuracy measured(Path from) throws IOException {
+        OpenMeasurements measurements = OpenMeasurements.read(from);
+        Optional<ColumnMeasurements> columns = ColumnMeasurements.read(from);
+        Plan full = Plan.FULL;
+        Plan plan = new Plan(full.folds(), sets, full.resamples(), full.seed(), full.threads());
+        Accuracy accuracy = only == Only.COLUMNS
+                ? before(columns.isPresent())
+                : Benchmark.run(
+                        measurements,
+                        Contenders.all(),
+                        MeasuredStructures.of(measurements, FunctionalGroups.builtIn()),
+                        plan);
+        if (columns.isPresent()) {
+            accuracy = ColumnBenchmark.run(measurements, columns.get(), SolventCatalogue.builtIn(), plan, accuracy);
+        }
+        return accuracy;
+    }
+
+    private Path folder() {
+        if (folder == null) {
+            throw new ParameterException(
+                    spec.commandLine(), "FOLDER is missing: only --only identity needs no measurements. Give it.");
+        }
+        return folder;
+    }
+
     @Override
     public Integer call() throws IOException {
         try {
-            OpenMeasurements measurements = OpenMeasurements.read(folder);
-            Optional<ColumnMeasurements> columns = ColumnMeasurements.read(folder);
-            Plan full = Plan.FULL;
-            Plan plan = new Plan(full.folds(), sets, full.resamples(), full.seed(), full.threads());
-            Accuracy accuracy = only == Only.COLUMNS
-                    ? before(columns.isPresent())
-                    : Benchmark.run(
-                            measurements,
-                            Contenders.all(),
-                            MeasuredStructures.of(measurements, FunctionalGroups.builtIn()),
-                            plan);
-            if (columns.isPresent()) {
-                accuracy = ColumnBenchmark.run(measurements, columns.get(), SolventCatalogue.builtIn(), plan, accuracy);
+            Accuracy accuracy = only == Only.IDENTITY ? verdicts() : measured(folder());
+            if (only == null) {
+                accuracy = IdentityBenchmark.run(accuracy);
             }
             String json = AccuracyFile.write(accuracy);
             // tables and charts are made from what the file says, so that they never differ
             Accuracy told = AccuracyFile.read(json);
-            String table = AccuracyTable.of(told);
+            String table = told.contenders().isEmpty() ? IdentityTable.of(told).orElse("") : AccuracyTable.of(told);
             if (out != null) {
                 Files.writeString(out, json);
-                Files.writeString(out.resolveSibling(TrialChart.FILE), TrialChart.of(told));
-                Files.writeString(out.resolveSibling(ChanceChart.FILE), ChanceChart.of(told));
+                if (!told.contenders().isEmpty()) {
+                    Files.writeString(out.resolveSibling(TrialChart.FILE), TrialChart.of(told));
+                    Files.writeString(out.resolveSibling(ChanceChart.FILE), ChanceChart.of(told));
+                }
             }
             if (readme != null) {
                 Files.writeString(readme, MarkedPlace.placed(Files.readString(readme), table));

@@ -19,7 +19,8 @@ final class SearchWords {
     static String of(Study study) {
         Stream<String> texts = Stream.of(study.title(), study.id().value(), study.notes());
         Stream<String> spots = study.spots().stream().map(StudySpot::name);
-        return alike(Stream.concat(texts, spots).collect(Collectors.joining(" ")));
+        Stream<String> compared = study.checks().stream().flatMap(StudyChecks::names);
+        return alike(Stream.of(texts, spots, compared).flatMap(each -> each).collect(Collectors.joining(" ")));
     }
 
     /** Whether all the words that are looked for occur in what {@link #of} gave. */

@@ -21,6 +21,7 @@ import java.util.Optional;
  * @param next what the next jar shall be
  * @param advices in the order they were given
  * @param column what is thought of a column, and the columns that were run; absent while nobody thought of one
+ * @param checks what plates were asked beside the search for an eluent; absent while nobody asked anything
  * @param notes free text; may be empty
  */
 public record Study(
@@ -38,6 +39,7 @@ public record Study(
         NextJar next,
         List<GivenAdvice> advices,
         Optional<StudyColumn> column,
+        Optional<StudyChecks> checks,
         String notes) {
     /** Whether it is at hand. */
     public enum Keeping {
@@ -69,13 +71,13 @@ public record Study(
     public Study at(Instant created, Instant modified) {
         return new Study(
                 id, title, created, modified, keeping, origin, sorbent, setting, shelf, spots, plates, next, advices,
-                column, notes);
+                column, checks, notes);
     }
 
     /** The same study, at hand or put away. */
     public Study keeping(Keeping keeping) {
         return new Study(
                 id, title, created, modified, keeping, origin, sorbent, setting, shelf, spots, plates, next, advices,
-                column, notes);
+                column, checks, notes);
     }
 }

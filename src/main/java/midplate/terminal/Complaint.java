@@ -19,7 +19,7 @@ public final class Complaint {
     private static final int FAILED = 1;
     private static final Pattern RUN = Pattern.compile("runs\\[(\\d+)](?:\\.rf)?(?:\\.(.+))?");
 
-    private static final Pattern SPOT = Pattern.compile("spots\\[(\\d+)](?:\\.(.+))?");
+    private static final Pattern SPOT = Pattern.compile("(spot|compound)s\\[(\\d+)](?:\\.(.+))?");
 
     private static final Pattern STEP = Pattern.compile("column\\.steps(?:\\[(\\d+)])?(?:\\.(.+))?");
 
@@ -100,15 +100,7 @@ public final class Complaint {
         }
         Matcher spot = SPOT.matcher(field);
         if (spot.matches()) {
-            String known = spot.group(2);
-            if ("smiles".equals(known) || "class".equals(known)) {
-                return "--" + known + " of spot no. " + (Integer.parseInt(spot.group(1)) + 1);
-            }
-            if (known != null && known.startsWith("groups")) {
-                String group = known.substring("groups".length()).replaceFirst("^\\.", ", ");
-                return "--groups of spot no. " + (Integer.parseInt(spot.group(1)) + 1) + group;
-            }
-            return "--spot no. " + (Integer.parseInt(spot.group(1)) + 1) + part(spot.group(2));
+            return spotOption(spot.group(1), Integer.parseInt(spot.group(2)) + 1, spot.group(3));
         }
         Matcher column = COLUMN.matcher(field);
         if (column.matches()) {
@@ -129,6 +121,18 @@ public final class Complaint {
                         ? "--" + field
                         : field;
         };
+    }
+
+    /** A field of a spot, or of a compound, as the option that filled it: {@code --smiles of spot no. 2}. */
+    private static String spotOption(String thing, int number, @Nullable String known) {
+        if ("smiles".equals(known) || "class".equals(known)) {
+            return "--" + known + " of " + thing + " no. " + number;
+        }
+        if (known != null && known.startsWith("groups")) {
+            String group = known.substring("groups".length()).replaceFirst("^\\.", ", ");
+            return "--groups of " + thing + " no. " + number + group;
+        }
+        return "--spot no. " + number + part(known);
     }
 
     /** A field of what is asked of a column as the option that filled it: {@code --steps no. 1, volume}. */

@@ -34,6 +34,12 @@ final class Routes {
             Map.entry("/api/scouting", WRITE),
             Map.entry("/api/other-eluents", WRITE),
             Map.entry("/api/reading", WRITE),
+            Map.entry("/api/checks/tables", READ),
+            Map.entry("/api/checks/identity", WRITE),
+            Map.entry("/api/checks/hrf", WRITE),
+            Map.entry("/api/checks/seeing", WRITE),
+            Map.entry("/api/checks/reaction", WRITE),
+            Map.entry("/api/checks/purity", WRITE),
             Map.entry("/api/column/plan", WRITE),
             Map.entry("/api/column/fractions", WRITE),
             Map.entry("/api/equal-strength", WRITE));
@@ -81,6 +87,13 @@ final class Routes {
         routes.post("/api/column/plan", reply(ctx -> tongue.of(ctx).columns().plan(Body.of(ctx), Setting.BENCH)));
         routes.post(
                 "/api/column/fractions", reply(ctx -> tongue.of(ctx).columns().fractions(Body.of(ctx))));
+        routes.get("/api/checks/tables", reply(ctx -> tongue.of(ctx).checks().tables()));
+        routes.post("/api/checks/identity", reply(ctx -> tongue.of(ctx).checks().identity(Body.of(ctx))));
+        routes.post("/api/checks/hrf", reply(ctx -> tongue.of(ctx).checks().hrf(Body.of(ctx))));
+        routes.post("/api/checks/purity", reply(ctx -> tongue.of(ctx).sight().purity(Body.of(ctx))));
+        routes.post(
+                "/api/checks/reaction", reply(ctx -> tongue.of(ctx).reactions().reaction(Body.of(ctx))));
+        routes.post("/api/checks/seeing", reply(ctx -> tongue.of(ctx).sight().seeing(Body.of(ctx))));
         studies.add(routes);
         runs.add(routes);
     }

@@ -23,6 +23,9 @@ import midplate.catalogue.FunctionalGroups;
 import midplate.catalogue.MeasuredAccuracy;
 import midplate.catalogue.PlatePair;
 import midplate.catalogue.SolventCatalogue;
+import midplate.identity.ModelledParting;
+import midplate.identity.PartingEluents;
+import midplate.identity.SameOrNot;
 import midplate.plate.Reading;
 import midplate.plate.Setting;
 import midplate.plate.UnlabelledLane;
@@ -51,6 +54,8 @@ public final class Exchange {
     private final Compounds compounds;
     private final Foretelling foretelling;
     private final ColumnLaw columnLaw;
+    private final PartingEluents parting;
+    private final SameOrNot same;
     private final Speech speech;
     private final Texts texts;
     private final PublishedWriter published;
@@ -71,6 +76,8 @@ public final class Exchange {
                 new Compounds(FunctionalGroups.builtIn()),
                 Foretelling.NONE,
                 ColumnLaw.builtIn(catalogue),
+                (here, one, other, most) -> List.of(),
+                SameOrNot.withoutModel(),
                 Speech.in(Language.ENGLISH));
     }
 
@@ -82,6 +89,8 @@ public final class Exchange {
             Compounds compounds,
             Foretelling foretelling,
             ColumnLaw columnLaw,
+            PartingEluents parting,
+            SameOrNot same,
             Speech speech) {
         this.catalogue = catalogue;
         this.measured = List.copyOf(pairs);
@@ -90,6 +99,8 @@ public final class Exchange {
         this.compounds = compounds;
         this.foretelling = foretelling;
         this.columnLaw = columnLaw;
+        this.parting = parting;
+        this.same = same;
         this.speech = speech;
         this.texts = speech.texts();
         this.published = new PublishedWriter(catalogue, pairs, byTheory, speech);
@@ -121,6 +132,8 @@ public final class Exchange {
                 new Compounds(FunctionalGroups.builtIn()),
                 adviser::forecast,
                 columns,
+                ModelledParting.of(adviser, catalogue),
+                SameOrNot.of(adviser, catalogue),
                 Speech.in(Language.ENGLISH));
     }
 
@@ -129,7 +142,16 @@ public final class Exchange {
         return language == speech.language()
                 ? this
                 : new Exchange(
-                        catalogue, measured, byTheory, adviser, compounds, foretelling, columnLaw, Speech.in(language));
+                        catalogue,
+                        measured,
+                        byTheory,
+                        adviser,
+                        compounds,
+                        foretelling,
+                        columnLaw,
+                        parting,
+                        same,
+                        Speech.in(language));
     }
 
     /** The texts in which it speaks. */
@@ -364,6 +386,21 @@ public final class Exchange {
     /** Columns as they are asked for and answered. */
     public ColumnAnswers columns() {
         return new ColumnAnswers(catalogue, compounds, adviser, columnLaw, texts);
+    }
+
+    /** Samples beside references, and reference spots, as they are asked about and answered. */
+    public CheckAnswers checks() {
+        return new CheckAnswers(catalogue, compounds, same, speech);
+    }
+
+    /** How to see compounds, and what a plate says of purity, as they are asked for and answered. */
+    public SightAnswers sight() {
+        return new SightAnswers(catalogue, compounds, adviser, parting, speech);
+    }
+
+    /** Reactions as they are asked about and answered. */
+    public ReactionAnswers reactions() {
+        return new ReactionAnswers(catalogue, compounds, parting, texts);
     }
 
     /** Name and version of this program. */

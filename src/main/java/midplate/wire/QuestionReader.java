@@ -48,9 +48,9 @@ final class QuestionReader {
     /** Spots without a label in one request; more would take too long to match. */
     static final int MOST_UNLABELLED = 100;
 
-    private static final List<String> SORBENTS =
+    static final List<String> SORBENTS =
             Arrays.stream(Sorbent.values()).map(Sorbent::id).toList();
-    private static final List<String> SETTINGS =
+    static final List<String> SETTINGS =
             Arrays.stream(Setting.values()).map(Setting::id).toList();
 
     private final FaultList faults;

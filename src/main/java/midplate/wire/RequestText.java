@@ -1,5 +1,6 @@
 package midplate.wire;
 
+import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.Map;
@@ -91,6 +92,15 @@ public final class RequestText {
         ObjectNode step = list("steps").addObject();
         step.set("percentStrong", JsonWriting.exact(percentStrong));
         step.set("volumeMl", JsonWriting.exact(volumeMl));
+        return this;
+    }
+
+    /** The same with its spots under another name, as where compounds are asked about that need be no spots. */
+    public RequestText withSpotsAs(String field) {
+        JsonNode spots = request.remove("spots");
+        if (spots != null) {
+            request.set(field, spots);
+        }
         return this;
     }
 

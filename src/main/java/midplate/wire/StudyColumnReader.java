@@ -13,7 +13,6 @@ import midplate.notebook.ColumnTube;
 import midplate.notebook.StudyBed;
 import midplate.notebook.StudyColumn;
 import midplate.notebook.TubeMark;
-import midplate.words.Allowed;
 import midplate.words.Message;
 
 /** Reads the column of a study, as it was entered: whether it makes sense is said elsewhere. */
@@ -146,21 +145,8 @@ final class StudyColumnReader {
                             Message.of("fault.id-twice", "id", id),
                             Message.of("allowed.each-name-once"),
                             Message.of("todo.keep-one")));
-            return new TubeMark(spot.orElse(""), strength(fields));
+            return new TubeMark(spot.orElse(""), StudyStrength.of(fields, "strength"));
         });
-    }
-
-    private static int strength(StudyFields fields) {
-        double strength = fields.number("strength", 0, TubeMark.STRONGEST);
-        if (strength != Math.rint(strength)) {
-            Message whole = Message.of("allowed.whole-number", "interval", Allowed.closed(0, TubeMark.STRONGEST));
-            fields.fault(
-                    "strength",
-                    Message.of("fault.number-out-of-range", "allowed", whole),
-                    whole,
-                    Message.of("todo.give-number-inside"));
-        }
-        return (int) strength;
     }
 
     private Optional<ColumnFlask> flask(String path, Json value, Set<String> taken) {

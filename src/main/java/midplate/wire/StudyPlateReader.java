@@ -75,7 +75,7 @@ final class StudyPlateReader {
 
     private Optional<SpotSeen> reading(String path, Json value) {
         return StudyFields.of(path, value, faults, READING, READING_OPTIONAL).map(fields -> {
-            Given given = given(fields);
+            Given given = given(fields, faults);
             Entered place = fields.entered(given == Given.RF ? "rf" : "centreMm");
             return new SpotSeen(
                     fields.freshId("id", readings),
@@ -88,7 +88,8 @@ final class StudyPlateReader {
         });
     }
 
-    private Given given(StudyFields fields) {
+    /** How the place of a spot was given; that it was given twice or not at all is told. */
+    static Given given(StudyFields fields, FaultList faults) {
         boolean rf = fields.has("rf");
         if (rf == fields.has("centreMm")) {
             Message reason =

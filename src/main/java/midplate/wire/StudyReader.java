@@ -13,6 +13,7 @@ import midplate.notebook.NextJar;
 import midplate.notebook.Study;
 import midplate.notebook.Study.Keeping;
 import midplate.notebook.Study.Origin;
+import midplate.notebook.StudyChecks;
 import midplate.notebook.StudyColumn;
 import midplate.notebook.StudyId;
 import midplate.notebook.StudyPlate;
@@ -44,7 +45,7 @@ final class StudyReader {
             "advices",
             "notes");
     /** Whoever writes a file puts the digest in and looks at it; here it only has its form. */
-    static final List<String> OPTIONAL = List.of("sha256", "column");
+    static final List<String> OPTIONAL = List.of("sha256", "column", "checks");
 
     static final int LONGEST_TITLE = 300;
     static final int LONGEST_NOTES = 100_000;
@@ -107,6 +108,9 @@ final class StudyReader {
             Optional<StudyColumn> column = fields.any("column")
                     .flatMap(entered ->
                             new StudyColumnReader(jars, spotReader, faults).read(fields.path("column"), entered));
+            Optional<StudyChecks> checks = fields.any("checks")
+                    .flatMap(entered ->
+                            new StudyChecksReader(jars, spotReader, faults).read(fields.path("checks"), entered));
             String notes = fields.text("notes", LONGEST_NOTES);
             if (id.isEmpty() || next.isEmpty()) { // told
                 return Optional.empty();
@@ -126,6 +130,7 @@ final class StudyReader {
                     next.get(),
                     advices,
                     column,
+                    checks,
                     notes));
         });
     }

@@ -42,7 +42,8 @@ final class StudySpotReader {
         });
     }
 
-    private Optional<StudySpot.Identity> what(StudyFields fields) {
+    /** What a compound is, as far as somebody said it. */
+    Optional<StudySpot.Identity> what(StudyFields fields) {
         Optional<String> said = WAYS.stream().filter(fields::has).findFirst();
         if (!fields.has("by")) {
             said.ifPresent(way -> fields.fault(

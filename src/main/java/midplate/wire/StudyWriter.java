@@ -47,6 +47,7 @@ final class StudyWriter {
         ArrayNode advices = node.putArray("advices");
         study.advices().forEach(advice -> advices.add(advice(advice)));
         study.column().ifPresent(column -> node.set("column", StudyColumnWriter.tree(column)));
+        study.checks().ifPresent(checks -> node.set("checks", StudyChecksWriter.tree(checks)));
         return node.put("notes", study.notes());
     }
 
@@ -153,7 +154,8 @@ final class StudyWriter {
         return node.put("basis", advice.basis());
     }
 
-    private static ArrayNode texts(List<String> texts) {
+    /** Texts in a list. */
+    static ArrayNode texts(List<String> texts) {
         ArrayNode list = JsonWriting.array();
         texts.forEach(list::add);
         return list;

@@ -44,7 +44,8 @@ final class WishesReader {
         return new Wishes(shelf(fields, pair), apart(fields, spots), nextPlate(fields));
     }
 
-    private Shelf shelf(JsonFields fields, Optional<PairReader.Pair> pair) {
+    /** The solvents at hand; those of the pair, where one is given, must be among them. */
+    Shelf shelf(JsonFields fields, Optional<PairReader.Pair> pair) {
         Optional<List<Json>> items = fields.items("shelf", MOST_SOLVENTS);
         if (items.isEmpty()) {
             return Shelf.UNTOLD;

@@ -50,7 +50,12 @@ public final class Texts {
             "folder",
             "import",
             "study",
-            "column");
+            "column",
+            "same",
+            "pure",
+            "done",
+            "seeing",
+            "hrf");
 
     private final String json;
 

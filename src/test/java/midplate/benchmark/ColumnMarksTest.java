@@ -89,7 +89,8 @@ class ColumnMarksTest {
                 ColumnBenchmark.IDEAL, Map.of("all.4g.within25", new Figure(0.6, 0.05, 269)),
                 ColumnBenchmark.REPEAT, Map.of("all.4g.within25", new Figure(0.9, 0.05, 31)));
         Accuracy accuracy = new Accuracy(
-                Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), columns, Map.of());
+                Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), columns, Map.of(),
+                Map.of());
         String[] lines = ColumnTable.of(accuracy).orElseThrow().split("\n");
         assertEquals("| columns | Midplate | Ideal law | A second run | runs |", lines[0]);
         assertTrue(lines[2].endsWith("| 73.2 ± 4.7 % | 60.0 ± 5.0 % | 90.0 ± 5.0 % (n = 31) | 269 |"), lines[2]);

@@ -232,7 +232,7 @@ class DamagedFilesTest {
     @Test
     void aFileOfANewerProgramIsLeftByteForByteAndSaidSo() throws IOException {
         byte[] newer = Files.readString(file)
-                .replace("\"version\": 3", "\"version\": 4, \"unheardOf\": {}")
+                .replace("\"version\": 4", "\"version\": 5, \"unheardOf\": {}")
                 .getBytes(StandardCharsets.UTF_8);
         RealStudies.putLongAgo(file, newer);
         openAgain();
@@ -259,7 +259,7 @@ class DamagedFilesTest {
     @Test
     void aFileThatIsAsAMidplateWroteItIsNotCalledDamaged() throws IOException {
         byte[] strange = FileSeal.sealed(
-                "{\"format\": \"midplate-study\", \"version\": 3, \"strange\": 1}".getBytes(StandardCharsets.UTF_8));
+                "{\"format\": \"midplate-study\", \"version\": 4, \"strange\": 1}".getBytes(StandardCharsets.UTF_8));
         RealStudies.putLongAgo(file, strange);
         assertEquals(
                 FolderFault.Kind.UNREADABLE,
@@ -288,7 +288,7 @@ class DamagedFilesTest {
     @Test
     void aChangedVersionNumberIsDamageWhereTheVersionBeforeIsGood() throws IOException {
         byte[] flipped = new String(second, StandardCharsets.ISO_8859_1)
-                .replaceFirst("\"version\": 3", "\"version\": 4")
+                .replaceFirst("\"version\": 4", "\"version\": 5")
                 .getBytes(StandardCharsets.ISO_8859_1);
         assertFalse(Arrays.equals(second, flipped));
         RealStudies.putLongAgo(file, flipped);

@@ -15,7 +15,7 @@ final class RealStudies {
     static final StudyFiles FORMAT = StudyFiles.builtIn();
     static final StudyId A = new StudyId("20261126-aaaaaaaaaa");
     static final StudyId B = new StudyId("20261126-bbbbbbbbbb");
-    private static final Path EXAMPLE = Path.of("shared", "studies", "version-3.json");
+    private static final Path EXAMPLE = Path.of("shared", "studies", "version-4.json");
 
     private RealStudies() {}
 
@@ -76,6 +76,7 @@ final class RealStudies {
                 example.next(),
                 example.advices(),
                 example.column(),
+                example.checks(),
                 notes);
     }
 

@@ -140,6 +140,7 @@ final class ScoredPlates {
                 next,
                 advices,
                 Optional.empty(),
+                Optional.empty(),
                 "");
     }
 

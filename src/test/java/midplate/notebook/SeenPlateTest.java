@@ -96,6 +96,7 @@ class SeenPlateTest {
                 study.next(),
                 study.advices(),
                 study.column(),
+                study.checks(),
                 "");
         assertEquals(Outcome.CAME_TRUE, AdviceOutcomes.of(without).get(0).outcome());
     }

@@ -108,6 +108,7 @@ final class SmallFormat implements StudyFormat {
                         new Entered("50", OptionalDouble.of(50))),
                 List.of(),
                 Optional.empty(),
+                Optional.empty(),
                 notes);
     }
 }

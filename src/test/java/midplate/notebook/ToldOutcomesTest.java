@@ -75,7 +75,7 @@ class ToldOutcomesTest {
                 List.of(new Foretold("s1", 0.5, 0.4, 0.6), new Foretold("s2", 0.5, 0.4, 0.6)),
                 0.8,
                 "measured");
-        Study kept = StudyFiles.builtIn().read(Files.readAllBytes(Path.of("shared", "studies", "version-3.json")));
+        Study kept = StudyFiles.builtIn().read(Files.readAllBytes(Path.of("shared", "studies", "version-4.json")));
         Study study = new Study(
                 kept.id(),
                 "",
@@ -91,6 +91,7 @@ class ToldOutcomesTest {
                 kept.next(),
                 List.of(advice),
                 kept.column(),
+                kept.checks(),
                 "");
         return AdviceOutcomes.of(study).get(0).why();
     }

@@ -125,6 +125,7 @@ class LanguagesIT {
                 "POST /api/reading        | {} | 422 | Das Feld „heightMm“ fehlt.",
                 "POST /api/column/plan    | {} | 422 | Das Feld „column“ fehlt.",
                 "POST /api/column/fractions | {} | 422 | Das Feld „spots“ fehlt.",
+                "POST /api/checks/purity  | {} | 422 | Das Feld „rf“ fehlt.",
                 "POST /api/equal-strength | [] | 422 | Das ist eine Liste; erwartet wird ein Objekt.",
                 "POST /api/advice         | {  | 400 | Das ist kein JSON (Zeile 1, Spalte 2):",
             })

@@ -126,6 +126,10 @@ class RoutesIT {
                 "/api/column/plan    | 7          | 422",
                 "/api/column/fractions | 'NaN'    | 400",
                 "/api/column/fractions | []       | 422",
+                "/api/checks/purity  | 'NaN'      | 400",
+                "/api/checks/purity  | {}         | 422",
+                "/api/checks/seeing  | {          | 400",
+                "/api/checks/seeing  | []         | 422",
                 "/api/equal-strength | 'NaN'      | 400",
                 "/api/equal-strength | {\"a\": 1} | 422",
             })

@@ -57,7 +57,12 @@ record Sent(int status, Map<String, String> headers, String body) {
             "folder",
             "import",
             "study",
-            "column");
+            "column",
+            "same",
+            "pure",
+            "done",
+            "seeing",
+            "hrf");
 
     /** The texts of a file that a page says on a first visit. */
     static JsonNode ofPage(JsonNode file) {

@@ -44,6 +44,12 @@ class ContractTest {
             case "/api/column/plan" ->
                 EXCHANGE.columns().plan(recorded.request(), Setting.BENCH).json();
             case "/api/column/fractions" -> EXCHANGE.columns().fractions(recorded.request());
+            case "/api/checks/identity" ->
+                EXCHANGE.checks().identity(recorded.request()).json();
+            case "/api/checks/hrf" -> EXCHANGE.checks().hrf(recorded.request());
+            case "/api/checks/purity" -> EXCHANGE.sight().purity(recorded.request());
+            case "/api/checks/seeing" -> EXCHANGE.sight().seeing(recorded.request());
+            case "/api/checks/reaction" -> EXCHANGE.reactions().reaction(recorded.request());
             case "/api/import" ->
                 EXCHANGE.studies().imports().of(recorded.request().getBytes(StandardCharsets.UTF_8));
             default -> throw new IllegalArgumentException(recorded.route());

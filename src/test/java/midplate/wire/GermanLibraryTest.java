@@ -71,6 +71,13 @@ class GermanLibraryTest {
         gather("", "", MAPPER.readTree(GERMAN.library()), german);
         gather("/of-groups", "", MAPPER.readTree(ENGLISH.groups()), english);
         gather("/of-groups", "", MAPPER.readTree(GERMAN.groups()), german);
+        String nothing = "{\"compounds\": []}";
+        gather(
+                "/of-seeing",
+                "",
+                MAPPER.readTree(ENGLISH.sight().seeing(nothing)).get("ways"),
+                english);
+        gather("/of-seeing", "", MAPPER.readTree(GERMAN.sight().seeing(nothing)).get("ways"), german);
     }
 
     private static boolean shown(String at) {

@@ -14,6 +14,7 @@ import java.util.stream.IntStream;
 import midplate.catalogue.FunctionalGroups;
 import midplate.catalogue.SolventCatalogue;
 import midplate.column.Loading;
+import midplate.notebook.CheckEluent;
 import midplate.notebook.ColumnFlask;
 import midplate.notebook.ColumnRun;
 import midplate.notebook.ColumnStep;
@@ -32,7 +33,7 @@ import midplate.notebook.TubeMark;
 
 /** Invented studies that hold everything a study can hold, with texts that nobody would choose; the same seed gives the same ones. */
 public final class RandomStudies {
-    private static final List<String> ODD = List.of(
+    static final List<String> ODD = List.of(
             "",
             " ",
             "a trailing blank ",
@@ -70,21 +71,21 @@ public final class RandomStudies {
         this.additives = StudyJars.additives(catalogue);
     }
 
-    private <T> T one(List<T> some) {
+    <T> T one(List<T> some) {
         return some.get(random.nextInt(some.size()));
     }
 
-    private <T> Optional<T> perhaps(Supplier<T> some) {
+    <T> Optional<T> perhaps(Supplier<T> some) {
         return random.nextBoolean() ? Optional.of(some.get()) : Optional.empty();
     }
 
-    private <T> List<T> some(int most, Supplier<T> each) {
+    <T> List<T> some(int most, Supplier<T> each) {
         return IntStream.range(0, random.nextInt(most + 1))
                 .mapToObj(i -> each.get())
                 .toList();
     }
 
-    private <T> List<T> chosen(List<T> from, int most) {
+    <T> List<T> chosen(List<T> from, int most) {
         List<T> mixed = new ArrayList<>(from);
         Collections.shuffle(mixed, random);
         return mixed.subList(0, Math.min(random.nextInt(most + 1), mixed.size()));
@@ -95,7 +96,7 @@ public final class RandomStudies {
         return two.size() == 2 ? two : List.of();
     }
 
-    private Entered entered() {
+    Entered entered() {
         if (random.nextInt(4) == 0) {
             return Entered.text(one(ODD));
         }
@@ -140,6 +141,7 @@ public final class RandomStudies {
                 jar(ids),
                 some(3, () -> advice(ids)),
                 perhaps(() -> column(names, ids)),
+                perhaps(() -> new RandomChecks(this, random, names::next).next(ids)),
                 notes());
     }
 
@@ -156,7 +158,7 @@ public final class RandomStudies {
         return String.join(one(List.of("\n", "\r\n", "\t", "\u0000")), some(5, () -> one(ODD)));
     }
 
-    private StudySpot.Identity identity() {
+    StudySpot.Identity identity() {
         Map<String, Entered> counts = new LinkedHashMap<>();
         chosen(groups, 4).forEach(group -> counts.put(group, entered()));
         return new StudySpot.Identity(
@@ -278,6 +280,13 @@ public final class RandomStudies {
         return chosen(spots, 3).stream()
                 .map(spot -> new TubeMark(spot, random.nextInt(TubeMark.STRONGEST + 1)))
                 .toList();
+    }
+
+    CheckEluent eluent() {
+        OptionalDouble percent = random.nextBoolean()
+                ? OptionalDouble.of(one(List.of(0.0, 12.5, 100.0 / 3, 150.0)))
+                : OptionalDouble.empty();
+        return new CheckEluent(one(solvents), one(solvents), one(ODD), percent, additive());
     }
 
     private GivenAdvice advice(List<String> spots) {

@@ -167,7 +167,7 @@ class RunsRoundTripTest {
     }
 
     private static Study study(List<StudySpot> spots, List<StudyPlate> plates) throws IOException, UnreadableStudy {
-        Study kept = StudyFiles.builtIn().read(Files.readAllBytes(Path.of("shared", "studies", "version-3.json")));
+        Study kept = StudyFiles.builtIn().read(Files.readAllBytes(Path.of("shared", "studies", "version-4.json")));
         return new Study(
                 kept.id(),
                 kept.title(),
@@ -183,6 +183,7 @@ class RunsRoundTripTest {
                 kept.next(),
                 List.of(),
                 kept.column(),
+                kept.checks(),
                 "");
     }
 
@@ -248,7 +249,7 @@ class RunsRoundTripTest {
 
     @Test
     void theKeptStudyComesBackButForAPlaceThatIsNoNumber() throws IOException, UnreadableStudy {
-        Study kept = StudyFiles.builtIn().read(Files.readAllBytes(Path.of("shared", "studies", "version-3.json")));
+        Study kept = StudyFiles.builtIn().read(Files.readAllBytes(Path.of("shared", "studies", "version-4.json")));
         RunTable.Runs back = read(RunsCsv.of(kept));
         assertEquals(1, back.read().rejected().size());
         assertEquals("1x", back.read().rejected().get(0).why().came());

@@ -53,6 +53,20 @@ class SchemaTest {
             beds.addAll(properties(schema.at("/$defs/bed/oneOf/1")));
             assertEquals(new TreeSet<>(ColumnParts.BED), beds);
         }
+        JsonNode seeing = Schemas.read("seeing-request");
+        assertEquals(new TreeSet<>(SeeingReader.FIELDS), properties(seeing));
+        assertEquals(
+                new TreeSet<>(ComparedCompoundReader.FIELDS), properties(seeing.at("/properties/compounds/items")));
+        JsonNode purity = Schemas.read("purity-request");
+        assertEquals(new TreeSet<>(PurityReader.FIELDS), properties(purity));
+        assertEquals(new TreeSet<>(EluentReader.FIELDS), properties(purity.at("/properties/eluent")));
+        JsonNode reaction = Schemas.read("reaction-request");
+        assertEquals(new TreeSet<>(ReactionReader.FIELDS), properties(reaction));
+        assertEquals(new TreeSet<>(ReactionReader.SPECIES), properties(reaction.at("/properties/species/items")));
+        JsonNode reactionPlate = reaction.at("/properties/plates/items");
+        assertEquals(new TreeSet<>(ReactionReader.PLATE), properties(reactionPlate));
+        assertEquals(new TreeSet<>(ReactionReader.MARK), properties(reactionPlate.at("/properties/marks/items")));
+        assertEquals(new TreeSet<>(EluentReader.FIELDS), properties(reaction.at("/properties/eluent")));
         JsonNode brought = Schemas.read("import-request");
         assertEquals(new TreeSet<>(ImportQuestion.FIELDS), properties(brought));
         assertEquals(new TreeSet<>(RunColumn.ids()), properties(brought.at("/properties/columns")));

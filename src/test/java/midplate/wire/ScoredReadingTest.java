@@ -81,7 +81,7 @@ class ScoredReadingTest {
     }
 
     private static ScoredAdvice scored(ObjectNode plate) throws IOException {
-        ObjectNode study = (ObjectNode) JSON.readTree(Files.readString(Path.of("shared", "studies", "version-3.json")));
+        ObjectNode study = (ObjectNode) JSON.readTree(Files.readString(Path.of("shared", "studies", "version-4.json")));
         study.putArray("plates").add(plate);
         ArrayNode spots = ((ObjectNode) study.at("/advices/0")).putArray("spots");
         for (String id : new String[] {"s1", "s2", "s3"}) {

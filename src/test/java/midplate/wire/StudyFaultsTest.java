@@ -88,7 +88,7 @@ class StudyFaultsTest {
                 "/version           | 0                         | version no-version",
                 "/version           | 1.5                       | version no-version",
                 "/version           | \"3\"                     | version no-version",
-                "/version           | 4                         | version newer-study",
+                "/version           | 5                         | version newer-study",
                 "/version           | 1e300                     | version newer-study",
                 "/id                | \"../../etc/passwd\"      | id no-study-id",
                 "/id                | \"20261026-P3H8D5WZ2N\"   | id no-study-id",
@@ -343,7 +343,7 @@ class StudyFaultsTest {
     @ParameterizedTest
     @ValueSource(
             strings = {
-                "{\"format\": \"midplate-study\", \"version\": 4, \"new\": [[[[[[[",
+                "{\"format\": \"midplate-study\", \"version\": 5, \"new\": [[[[[[[",
                 "{\"format\":\"midplate-study\",\"version\":12}"
             })
     void aFileOfANewerProgramIsKnownByItsBeginning(String file) {
@@ -358,7 +358,7 @@ class StudyFaultsTest {
             delimiter = '|',
             value = {
                 "{\"format\": \"midplate-study\", \"version\": 2             | study-breaks-off",
-                "{\"format\": \"midplate-stuDy\", \"version\": 4}            | at.place",
+                "{\"format\": \"midplate-stuDy\", \"version\": 5}            | at.place",
                 "{\"format\": \"midplate-study\", \"version\": \"4\"}        | at.place",
                 "{\"format\": \"midplate-study\", \"version\": 2,, }        | study-garbled",
                 "''                                                          | no-json",
@@ -386,7 +386,7 @@ class StudyFaultsTest {
     void aMarkThatAnEditorPutBeforeTheFileIsPassedOver() throws IOException, UnreadableStudy {
         Study study = FILES.read(kept(2).getBytes(StandardCharsets.UTF_8));
         assertEquals(study, FILES.read(("\ufeff" + kept(2)).getBytes(StandardCharsets.UTF_8)));
-        String newer = "\ufeff" + kept(2).replace("\"version\": 2", "\"version\": 4");
+        String newer = "\ufeff" + kept(2).replace("\"version\": 2", "\"version\": 5");
         UnreadableStudy unreadable =
                 assertThrows(UnreadableStudy.class, () -> FILES.read(newer.getBytes(StandardCharsets.UTF_8)));
         assertEquals(UnreadableStudy.Kind.NEWER, unreadable.kind());

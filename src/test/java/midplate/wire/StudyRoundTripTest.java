@@ -15,17 +15,28 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.stream.Stream;
 import midplate.column.Loading;
+import midplate.identity.LaneRole;
+import midplate.identity.SpotShape;
 import midplate.notebook.ColumnRun;
 import midplate.notebook.ColumnStep;
+import midplate.notebook.ComparisonPlate;
 import midplate.notebook.Entered;
 import midplate.notebook.JarAdditive;
+import midplate.notebook.ReactionPlate;
+import midplate.notebook.ReactionSpecies;
 import midplate.notebook.Study;
 import midplate.notebook.StudyBed;
+import midplate.notebook.StudyChecks;
 import midplate.notebook.StudyColumn;
+import midplate.notebook.StudyComparison;
+import midplate.notebook.StudyHrf;
 import midplate.notebook.StudyPlate;
+import midplate.notebook.StudyPurity;
+import midplate.notebook.StudyReaction;
 import midplate.notebook.StudySpot;
 import midplate.notebook.TubeMark;
 import midplate.notebook.UnreadableStudy;
@@ -85,7 +96,10 @@ class StudyRoundTripTest {
     @Test
     void theKeptFileOfTheNewestVersionIsWrittenSignBySign() throws IOException, UnreadableStudy {
         String file = Files.readString(KEPT.resolve("version-" + StudyUpgrades.NEWEST + ".json"));
-        assertEquals(file.strip(), new String(FILES.write(kept("version-3.json")), StandardCharsets.UTF_8).strip());
+        assertEquals(
+                file.strip(),
+                new String(FILES.write(kept("version-" + StudyUpgrades.NEWEST + ".json")), StandardCharsets.UTF_8)
+                        .strip());
     }
 
     @Test
@@ -154,6 +168,56 @@ class StudyRoundTripTest {
     void aStudyFromBeforeColumnsHasNone() throws IOException, UnreadableStudy {
         assertEquals(Optional.empty(), kept("version-2.json").column());
         assertEquals(Optional.empty(), kept("version-1.json").column());
+    }
+
+    @Test
+    void whatTheKeptFileSaysOfChecksIsInTheStudy() throws IOException, UnreadableStudy {
+        StudyChecks checks = kept("version-4.json").checks().orElseThrow();
+        StudyComparison identity = checks.identity().orElseThrow();
+        assertEquals(
+                List.of("acetophenone", "ester from the shelf", ""),
+                identity.references().stream().map(StudySpot::name).toList());
+        assertEquals(
+                Optional.of(Entered.text("4o")), identity.candidates().get(1).hrf());
+        ComparisonPlate plate = identity.plates().get(0);
+        assertEquals(OptionalDouble.of(20), plate.eluent().percentStrong());
+        assertEquals(
+                List.of(LaneRole.UNKNOWN, LaneRole.CO_SPOT, LaneRole.REFERENCE, LaneRole.REFERENCE),
+                plate.lanes().stream().map(ComparisonPlate.Lane::role).toList());
+        ComparisonPlate.Reading seen = plate.lanes().get(1).readings().get(0);
+        assertEquals(Entered.number("33.0", 33), seen.place());
+        assertEquals(Optional.of(SpotShape.STREAK), seen.shape());
+        assertEquals(StudyPlate.Given.RF, plate.lanes().get(1).readings().get(1).given());
+        assertEquals(Optional.empty(), plate.lanes().get(0).readings().get(0).shape(), "nobody said it");
+        StudyPurity purity = checks.purity().orElseThrow();
+        assertEquals(Optional.of("s1"), purity.spot());
+        assertEquals(List.of("uv-254", "iodine"), purity.seenBy());
+        assertEquals(Entered.text("1 ?"), purity.concentrationPercent());
+        assertEquals(Optional.of(StudyPurity.AtStart.WEAK), purity.atStart());
+        StudyHrf hrf = checks.hrf().orElseThrow();
+        assertEquals("TC", hrf.system());
+        assertEquals(
+                List.of("lidocaine", "desipramine"), List.copyOf(hrf.measured().keySet()), "in the order typed");
+        assertEquals(Entered.number("42", 42), hrf.spots().get(0).hrf());
+        StudyReaction reaction = checks.reaction().orElseThrow();
+        assertEquals(Entered.number("90", 90), reaction.expectedMinutes());
+        assertEquals(Optional.of("s1"), reaction.species().get(0).spot());
+        assertEquals(ReactionSpecies.Part.PRODUCT, reaction.species().get(1).part());
+        assertEquals(
+                List.of(
+                        new ReactionPlate.Mark("x1", 2, Optional.empty()),
+                        new ReactionPlate.Mark("x2", 3, Optional.of(Entered.text("0.2?"))),
+                        new ReactionPlate.Mark("x3", 0, Optional.empty())),
+                reaction.plates().get(1).marks());
+        assertEquals(OptionalInt.of(0), reaction.plates().get(0).baseline(), "looked at, nothing there");
+        assertEquals(OptionalInt.empty(), reaction.plates().get(1).baseline(), "not looked at");
+    }
+
+    @Test
+    void aStudyFromBeforeChecksHasNone() throws IOException, UnreadableStudy {
+        for (int version = 1; version < 4; version++) {
+            assertEquals(Optional.empty(), kept("version-" + version + ".json").checks());
+        }
     }
 
     @Test

@@ -100,10 +100,16 @@ class TextFileTest {
         assertEquals(
                 Set.of(
                         "advice.streaks-",
+                        "same.basis-",
+                        "same.class-",
+                        "same.co-",
                         "advice.why-",
                         "answer.setting-",
                         "condition.",
+                        "done.state-",
                         "group.",
+                        "seeing.caution-",
+                        "seeing.way-",
                         "solvent.",
                         "sorbent."),
                 begun);

@@ -1,0 +1,26 @@
+package midplate.identity;
+
+import midplate.advice.Ratio;
+import midplate.catalogue.PairBasis;
+import midplate.chemistry.Solvent;
+import midplate.words.Message;
+
+/**
+ * An eluent in which two compounds may come apart.
+ *
+ * @param weak the weaker solvent
+ * @param strong the stronger solvent
+ * @param ratio what to pour
+ * @param basis what the model of the pair rests on
+ * @param chanceApart the chance that both lie in the window 0.2 to 0.8 and at least 0.1 apart in Rf [1]
+ * @param expectedGap the distance in Rf to expect [1]
+ * @param text all of it in a sentence, with why
+ */
+public record NextEluent(
+        Solvent weak,
+        Solvent strong,
+        Ratio ratio,
+        PairBasis basis,
+        double chanceApart,
+        double expectedGap,
+        Message text) {}

@@ -1,0 +1,127 @@
+package midplate.identity;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import midplate.words.Message;
+import midplate.words.Texts;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** What a chemist would say of grades on a few plates; all of it invented, the verdicts are common practice. */
+class ReactionCourseTest {
+    private static final ReactionCourse COURSE = ReactionCourse.of((here, one, other, most) -> List.of());
+    private static final double[] TIMES = {0, 10, 30, 60, 120, 240};
+
+    private static ReactionSpecies species(String name, SpeciesPart part, double rf) {
+        OptionalDouble place = rf > 0 ? OptionalDouble.of(rf) : OptionalDouble.empty();
+        return new ReactionSpecies(new Compound(name, place, Optional.empty()), part);
+    }
+
+    private static ReactionQuestion grades(
+            double startRf, double productRf, String start, String product, String other) {
+        List<ReactionPlate> plates = new ArrayList<>();
+        for (int i = 0; i < start.length(); i++) {
+            plates.add(new ReactionPlate(
+                    TIMES[i],
+                    List.of(mark("SM", start.charAt(i)), mark("P", product.charAt(i)), mark("X", other.charAt(i))),
+                    OptionalInt.empty()));
+        }
+        return new ReactionQuestion(
+                List.of(
+                        species("SM", SpeciesPart.START, startRf),
+                        species("P", SpeciesPart.PRODUCT, productRf),
+                        species("X", SpeciesPart.OTHER, 0)),
+                plates,
+                Optional.empty(),
+                OptionalDouble.empty());
+    }
+
+    private static ReactionMark mark(String name, char grade) {
+        return new ReactionMark(name, grade - '0', OptionalDouble.empty());
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        // start, product, other, verdict
+        "4,      0,      0,      not-told",
+        "44,     00,     00,     not-told",
+        "432,    023,    000,    running",
+        "4321,   0234,   0000,   running",
+        "43200,  02344,  00000,  finished",
+        "432000, 023444, 000001, finished",
+        "43200,  00000,  00000,  gone-wrong",
+        "432100, 034421, 001234, gone-wrong",
+        "433222, 022333, 000000, stalled",
+        "43200,  01000,  00123,  gone-wrong",
+    })
+    void saysWhatAChemistWouldSay(String start, String product, String other, String verdict) {
+        ReactionAnswer answer = COURSE.follow(grades(0.5, 0.3, start, product, other));
+        assertEquals(verdict, answer.state().id(), answer.toString());
+    }
+
+    @Test
+    void aSpotThatIsBothCannotBeTold() {
+        ReactionAnswer answer = COURSE.follow(grades(0.42, 0.41, "43200", "02344", "00000"));
+        assertEquals(ReactionState.NOT_TOLD, answer.state());
+        assertEquals("done.apart-none", answer.apart().orElseThrow().text().key());
+    }
+
+    @Test
+    void theNextLookIsNoSoonerThanAPlateNorLaterThanItHasRun() {
+        for (String start : List.of("44", "432", "4433", "44321", "443333")) {
+            ReactionAnswer answer =
+                    COURSE.follow(grades(0.5, 0.3, start, "012344".substring(0, start.length()), "000000"));
+            double last = TIMES[start.length() - 1];
+            answer.lookAgain().ifPresent(look -> {
+                assertTrue(look.afterMinutes() >= 10 && look.afterMinutes() <= Math.max(10, last), look.toString());
+                assertEquals(last + look.afterMinutes(), look.atMinutes());
+            });
+        }
+        assertTrue(COURSE.follow(grades(0.5, 0.3, "43200", "02344", "00000"))
+                .lookAgain()
+                .isEmpty());
+    }
+
+    @Test
+    void chancesAreChancesAndNothingIsSaidOfConversion() {
+        ReactionAnswer answer = COURSE.follow(grades(0.5, 0.3, "4321", "0234", "0001"));
+        assertEquals(
+                1, answer.chances().values().stream().mapToDouble(each -> each).sum(), 1e-9);
+        Texts texts = Texts.english();
+        for (Message reason : answer.reasons()) {
+            assertFalse(texts.render(reason).contains("%"), texts.render(reason));
+        }
+    }
+
+    @Test
+    void aSpotThatMovesAgainstTheOthersIsTold() {
+        List<ReactionPlate> plates = new ArrayList<>();
+        double[][] places = {{0.50, 0.30}, {0.51, 0.31}, {0.52, 0.44}};
+        for (int i = 0; i < places.length; i++) {
+            plates.add(new ReactionPlate(
+                    TIMES[i],
+                    List.of(
+                            new ReactionMark("SM", 3, OptionalDouble.of(places[i][0])),
+                            new ReactionMark("P", 2, OptionalDouble.of(places[i][1]))),
+                    OptionalInt.empty()));
+        }
+        ReactionQuestion question = new ReactionQuestion(
+                List.of(species("SM", SpeciesPart.START, 0), species("P", SpeciesPart.PRODUCT, 0)),
+                plates,
+                Optional.empty(),
+                OptionalDouble.empty());
+        List<Message> jumps = new ReactionRf(question).jumps();
+        assertEquals(
+                List.of("P"),
+                jumps.stream().map(jump -> jump.args().get("spot")).toList(),
+                jumps.toString());
+    }
+}

@@ -1,0 +1,199 @@
+package midplate.identity;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.Arrays;
+import java.util.Collections;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import midplate.catalogue.FunctionalGroups;
+import midplate.catalogue.WayOfSeeing;
+import midplate.catalogue.WaysOfSeeing;
+import midplate.chemistry.GroupCounts;
+import midplate.chemistry.GroupCounts.Detail;
+import midplate.structure.Structures;
+import midplate.words.English;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** What shows which compound; the expectations are common practice, no source, unless something else is named. */
+class SeeingTest {
+    private static final Seeing SEEING = Seeing.of(WaysOfSeeing.builtIn());
+    private static final Structures STRUCTURES = Structures.of(FunctionalGroups.builtIn());
+
+    private static Compound molecule(String name, String smiles) {
+        return new Compound(
+                name,
+                OptionalDouble.empty(),
+                Optional.of(STRUCTURES.read("smiles", smiles).counts()));
+    }
+
+    private static Compound unknown(String name) {
+        return new Compound(name, OptionalDouble.empty(), Optional.empty());
+    }
+
+    private static Compound counted(String name, Map<String, Integer> groups, Detail detail) {
+        return new Compound(name, OptionalDouble.empty(), Optional.of(new GroupCounts(groups, detail)));
+    }
+
+    private static Sight sight(String way, Compound compound) {
+        return SEEING.look(List.of(compound)).ways().stream()
+                .filter(each -> each.way().id().equals(way))
+                .map(each -> each.answers().get(0).sight())
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static List<String> enough(Compound... compounds) {
+        return SEEING.look(Arrays.asList(compounds)).enough().stream()
+                .map(WayOfSeeing::id)
+                .toList();
+    }
+
+    private static String order(Compound... compounds) {
+        return English.said(SEEING.look(Arrays.asList(compounds)).order());
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                // quenching needs a conjugated system that absorbs near 254 nm
+                "uv-254                 | CC(=O)c1ccccc1          | SHOWS",
+                "uv-254                 | c1ccccc1                | SHOWS",
+                "uv-254                 | CC(=O)C=C               | SHOWS",
+                "uv-254                 | c1ccncc1                | SHOWS",
+                "uv-254                 | O=[N+]([O-])c1ccccc1    | SHOWS",
+                "uv-254                 | CCCCCC                  | BLIND",
+                "uv-254                 | CCCCO                   | BLIND",
+                "uv-254                 | CCOC(C)=O               | BLIND",
+                "uv-254                 | C1CCCC=C1               | BLIND",
+                "uv-254                 | CC(C)=O                 | MAY_SHOW",
+                "uv-254                 | C=CC=C                  | MAY_SHOW",
+                "uv-366                 | c1ccc2cc3ccccc3cc2c1    | MAY_SHOW",
+                "uv-366                 | c1ccccc1                | BLIND",
+                "daylight               | c1ccccc1N=Nc1ccccc1     | SHOWS",
+                "daylight               | CCO                     | BLIND",
+                "iodine                 | CCCCCC                  | MAY_SHOW",
+                "iodine                 | C1CCCC=C1               | SHOWS",
+                "iodine                 | CCN(CC)CC               | SHOWS",
+                "permanganate           | C1CCCC=C1               | SHOWS",
+                "permanganate           | CCCCO                   | SHOWS",
+                "permanganate           | CCOC(C)=O               | BLIND",
+                "permanganate           | CCCCCC                  | BLIND",
+                "anisaldehyde           | CCCCO                   | SHOWS",
+                "anisaldehyde           | CC(C)=O                 | SHOWS",
+                "anisaldehyde           | c1ccccc1                | BLIND",
+                "ninhydrin              | CCCN                    | SHOWS",
+                "ninhydrin              | CCNCC                   | MAY_SHOW",
+                "ninhydrin              | CCN(CC)CC               | BLIND",
+                "ninhydrin              | NCC(=O)O                | SHOWS",
+                "dinitrophenylhydrazine | CC(C)=O                 | SHOWS",
+                "dinitrophenylhydrazine | CC=O                    | SHOWS",
+                "dinitrophenylhydrazine | CCOC(C)=O               | BLIND",
+                "bromocresol-green      | CCCC(=O)O               | SHOWS",
+                "bromocresol-green      | CCCCO                   | BLIND",
+                "iron-chloride          | Oc1ccccc1               | SHOWS",
+                "iron-chloride          | CCCCO                   | BLIND",
+                "dragendorff            | CCN(CC)CC               | SHOWS",
+                "dragendorff            | CCCCO                   | BLIND",
+                "sulfuric-acid          | CCCCCCCCCCCCCCCC        | MAY_SHOW",
+            })
+    void aWayAnswersToWhatItIsKnownToAnswerTo(String way, String smiles, Sight expected) {
+        assertEquals(expected, sight(way, molecule("X", smiles)));
+    }
+
+    @Test
+    void whereTooLittleIsKnownNothingIsCalledBlind() {
+        Compound nothing = unknown("U");
+        Compound ester = counted("E", Map.of("ester", 1), Detail.CLASS);
+        Compound groups = counted("G", Map.of("ester", 1), Detail.GROUPS);
+        assertEquals(Sight.NOT_KNOWN, sight("uv-254", nothing));
+        assertEquals(Sight.MAY_SHOW, sight("iodine", nothing));
+        assertEquals(Sight.NOT_KNOWN, sight("uv-254", ester));
+        assertEquals(Sight.NOT_KNOWN, sight("uv-254", groups), "its rings were not counted");
+        assertEquals(Sight.BLIND, sight("ninhydrin", groups), "amines were looked for");
+        assertEquals(Sight.NOT_KNOWN, sight("ninhydrin", ester), "a class does not tell of amines");
+        Compound strange = counted("S", Map.of("unrecognised", 1), Detail.WHOLE);
+        assertEquals(Sight.NOT_KNOWN, sight("ninhydrin", strange));
+    }
+
+    @Test
+    void aHydrocarbonIsSeenByNoneForSureAndThatIsSaid() {
+        Compound hexadecane = molecule("H", "CCCCCCCCCCCCCCCC");
+        assertEquals(List.of(), enough(hexadecane));
+        String order = order(hexadecane);
+        assertTrue(order.contains("iodine vapour") && order.contains("sulfuric acid and heat"), order);
+        assertFalse(order.contains("permanganate"), order);
+    }
+
+    @Test
+    void whatSparesThePlateIsTakenBeforeWhatDestroysIt() {
+        Compound phenol = molecule("P", "Oc1ccccc1");
+        assertEquals(List.of("uv-254"), enough(phenol), "permanganate would show it as well");
+        Compound alcohol = molecule("B", "CCCCO");
+        Compound ketone = molecule("A", "CC(=O)c1ccccc1");
+        List<String> both = enough(ketone, alcohol);
+        assertEquals("uv-254", both.get(0));
+        assertEquals(2, both.size(), both.toString());
+        Compound amine = molecule("N", "CCCCN");
+        assertEquals(List.of("uv-254", "iodine"), enough(ketone, amine));
+    }
+
+    @Test
+    void enoughShowsEveryCompoundThatCanBeShown() {
+        List<Compound> compounds = List.of(
+                molecule("1", "CCCCO"),
+                molecule("2", "CC(C)=O"),
+                molecule("3", "CCCC(=O)O"),
+                molecule("4", "CCN(CC)CC"),
+                molecule("5", "c1ccccc1"),
+                molecule("6", "CCCCCC"),
+                unknown("7"));
+        SeeingAnswer answer = SEEING.look(compounds);
+        for (int i = 0; i < compounds.size(); i++) {
+            int at = i;
+            boolean can =
+                    answer.ways().stream().anyMatch(way -> way.answers().get(at).sight() == Sight.SHOWS);
+            boolean does = answer.ways().stream()
+                    .filter(way -> answer.enough().contains(way.way()))
+                    .anyMatch(way -> way.answers().get(at).sight() == Sight.SHOWS);
+            assertEquals(can, does, compounds.get(i).name());
+        }
+    }
+
+    @Test
+    void theOrderOfTheCompoundsChangesNothing() {
+        List<Compound> some = Arrays.asList(
+                molecule("1", "CCCCO"), molecule("2", "CC(C)=O"), molecule("3", "CCN(CC)CC"), unknown("4"));
+        List<WayOfSeeing> forwards = SEEING.look(some).enough();
+        Collections.reverse(some);
+        assertEquals(forwards, SEEING.look(some).enough());
+    }
+
+    @Test
+    void withNothingKnownTheGeneralOrderIsTold() {
+        SeeingAnswer answer = SEEING.look(List.of());
+        assertEquals(List.of(), answer.enough());
+        String order = English.said(answer.order());
+        int lamp = order.indexOf("UV light at 254 nm");
+        int iodine = order.indexOf("iodine");
+        int stain = order.indexOf("permanganate");
+        assertTrue(lamp >= 0 && lamp < iodine && iodine < stain, order);
+    }
+
+    @Test
+    void theSafetyDataSheetComesFirst() {
+        SeeingAnswer answer = SEEING.look(List.of());
+        assertEquals("seeing.caution-sheet-first", answer.cautions().get(0).key());
+        String all = answer.cautions().stream().map(English::said).reduce("", String::concat);
+        for (String word : List.of("closed cabinet", "explodes when dry", "heat gun", "oxidize", "hood")) {
+            assertTrue(all.contains(word), word);
+        }
+    }
+}
