@@ -77,8 +77,9 @@ function draw() {
   patch(byId("card"), ...cardView(state, act));
   const column = isColumnOpen(state) ? later(COLUMN, fetchColumn, act) : undefined;
   show("column", column?.columnView(state, act));
-  show("checks", isChecksOpen(state) ? later(CHECKS, fetchChecks, act)?.checksView(state, act) : undefined);
-  patch(byId("reach"), ...reachView(state, act, state.looking.at && column?.reachOf(state)));
+  const checks = isChecksOpen(state) ? later(CHECKS, fetchChecks, act) : undefined;
+  show("checks", checks?.checksView(state, act));
+  patch(byId("reach"), ...(checks?.reachView(state, act) ?? reachView(state, act, state.looking.at && column?.reachOf(state))));
   patch(byId("origin"), ...originView(state, act));
   closeOrigin(state);
   drawStudy();
@@ -170,7 +171,7 @@ function showAnother() {
   state.answered = undefined;
   state.faults = new Map();
   state.waiting = [];
-  Object.assign(state.looking, { what: undefined, swap: "folded", swapWish: undefined, swapped: undefined, swapTook: undefined, scouted: undefined, column: undefined, planned: undefined, pooled: undefined, judged: undefined, tube: undefined, checks: undefined, checked: undefined, hrf: undefined, mark: undefined, grade: undefined });
+  Object.assign(state.looking, { what: undefined, swap: "folded", swapWish: undefined, swapped: undefined, swapTook: undefined, scouted: undefined, column: undefined, planned: undefined, pooled: undefined, judged: undefined, tube: undefined, checks: undefined, checked: undefined, hrf: undefined, mark: undefined, grade: undefined, assumed: undefined, whatFrom: undefined });
 }
 
 byId("undo").addEventListener("click", () => history.undo());

@@ -26,6 +26,9 @@
  * @property {"open" | "folded"} [hrf] whether a correction by reference spots is thought of
  * @property {string} [mark] id of the spot of a lane that is open for correction
  * @property {import("./checks/reaction-sheet.js").ChosenMark} [grade] which compound on which plate of a reaction is chosen
+ * @property {{spot: string, entry: string, words: string}} [whatFrom] from which entry, in which part, it was asked what a compound is, where that is not its own line
+ * @property {string} [checkAt] which part of same, pure and done one is at
+ * @property {import("./checks/reaction-sheet.js").Assumed} [assumed] what plates of a reaction show as on the plate before, until somebody looks
  * @property {"column"} [at] the part of the page one is at, where that is not the sheet
  * @property {import("./column/ask.js").Asked} [planned] what came of asking for its plan
  * @property {Record<string, import("./column/judge.js").Judged>} [judged] what a run says of the forecast, by its id

@@ -9,9 +9,12 @@ import { furtherTexts, say } from "../texts.js";
 import { paperView } from "./paper.js";
 import "./printing.js";
 import { pureView } from "./pure.js";
+import { watchParts } from "./reach.js";
 import { reactionView } from "./reaction.js";
 import { sameView } from "./same.js";
 import { seeingView } from "./seeing.js";
+
+export { reachView } from "./reach.js";
 
 /** @typedef {import("../state.js").State} State @typedef {import("../state.js").Act} Act */
 
@@ -39,6 +42,7 @@ export function beginAt() {
 /** @param {State} state @param {Act} act @returns {Element[]} */
 export function checksView(state, act) {
   const { checks } = state.sheet;
+  queueMicrotask(() => watchParts(state, act));
   const printable = checks !== undefined || (opened.has("seeing") && state.looking.checked?.seeing !== undefined);
   const close = () => {
     act.look({ checks: "folded" });

@@ -9,7 +9,7 @@ import { askSign } from "../where/origin.js";
 import { cited } from "../where/sources.js";
 import { askSoon, askedOf, isTold, number, withFaults } from "./ask.js";
 import { checksOf, editChecks, freeCheckId } from "./sheet.js";
-import { sentences, spoken, standing } from "./standing.js";
+import { cautionsFold, fromBefore, sentences, spoken, standing } from "./standing.js";
 import { tables } from "./tables.js";
 
 /** @typedef {import("../state.js").State} State @typedef {import("../state.js").Act} Act @typedef {import("./sheet.js").Hrf} Hrf */
@@ -166,10 +166,12 @@ function told(state, question, hrf) {
   return make(
     "div",
     { id: "hrf-answer", class: isTold(state, question) ? undefined : "old" },
+    fromBefore(isTold(state, question)),
     ...answer.corrected.map((/** @type {any} */ one) => make("p", { class: "hrf-value" }, make("strong", {}, say("later.checks-hrf-corrected", { name: one.name, hrf: one.hrf, low: one.low, high: one.high })))),
     make("p", {}, text(answer.text), " ", askSign("check-hrf", say("later.checks-hrf"))),
     lines(answer, hrf),
     sentences("hrf-warnings", say("later.checks-warnings"), answer.warnings),
+    cautionsFold("hrf-cautions", answer.cautions),
     answer.system && make("p", { class: "aside" }, cited(state, { source: answer.system.source, basis: answer.system.standards[0]?.basis ?? "memory" })),
   );
 }

@@ -15,6 +15,7 @@ import { laneWords, referenceName } from "./references.js";
 /** The least size of a plate on the page [px]. */
 const BOX = { across: 300, high: 430 };
 const LETTER_PX = 12;
+const SMALL_LETTER_PX = 10.5;
 /** A spot is drawn a little broader than high, and a streak at most so broad [mm]. */
 const BROADER = 1.2;
 const STREAK_MM = 3.6;
@@ -62,12 +63,25 @@ function underLane(identity, plate, lane, x, wide, pixel) {
   const most = Math.max(3, Math.floor(wide / pixel / (0.56 * LETTER_PX)));
   const reference = lane.reference ? referenceName(identity, lane.reference) : "";
   const several = identity.references.length > 1;
-  const rows = lane.role === "unknown" ? [say("later.checks-lane-unknown")] : lane.role === "co-spot" ? [say("later.checks-lane-both"), ...(several ? [`+ ${reference}`] : [])] : [reference];
+  const words = lane.role === "unknown" ? [say("later.checks-lane-unknown")] : lane.role === "co-spot" ? [say("later.checks-lane-both"), ...(several ? [`+ ${reference}`] : [])] : [reference];
+  const rows = words.flatMap((each) => inTwo(each, most));
+  const px = rows.length > 2 ? SMALL_LETTER_PX : LETTER_PX;
   return draw(
     "g",
     { class: "lane-name" },
-    ...rows.map((row, i) => draw("text", { x, y: (16 + 13 * i) * pixel, "font-size": LETTER_PX * pixel }, shortened(row, most))),
+    ...rows.map((row, i) => draw("text", { x, y: (4 + (px + 1) * (i + 1)) * pixel, "font-size": px * pixel }, row)),
   );
+}
+
+/** A name on one line, or on two: broken at a blank or a hyphen, else where the line ends. @param {string} text @param {number} most letters of a line */
+function inTwo(text, most) {
+  const letters = [...text];
+  if (letters.length <= most) return [text];
+  const fitting = letters.slice(0, most).join("");
+  const at = Math.max(fitting.lastIndexOf(" "), fitting.lastIndexOf("-")) + 1;
+  const first = at > 2 ? fitting.slice(0, at) : `${letters.slice(0, most - 1).join("")}-`;
+  const rest = text.slice(at > 2 ? at : letters.slice(0, most - 1).join("").length);
+  return [first.trimEnd(), shortened(rest, most)];
 }
 
 /** @param {string} text @param {number} most letters */

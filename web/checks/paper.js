@@ -8,17 +8,17 @@ import { exampleWords } from "../sheet/sample.js";
 import { language, say } from "../texts.js";
 import { askedOf, isTold } from "./ask.js";
 import { hrfQuestion } from "./correction.js";
-import { eluentWords } from "./eluent.js";
+import { eluentWords, ranInWords } from "./eluent.js";
 import { readingOf, shapeOf } from "./lane-moves.js";
 import { lanesOnPaper } from "./lane-plate.js";
-import { pureQuestion } from "./pure.js";
+import { amountWords, contradicts, pureQuestion, pureRanIn, seenWords } from "./pure.js";
 import { reactionPaper } from "./reaction.js";
 import { laneWords } from "./references.js";
 import { sameQuestion } from "./same-question.js";
 import { isTelling, seeingQuestion } from "./seeing.js";
-import { checksOf, usualEluent } from "./sheet.js";
+import { checksOf } from "./sheet.js";
 import { nextView, sentences } from "./standing.js";
-import { candidates, verdict } from "./verdicts.js";
+import { candidates, isOpen, mark, verdict } from "./verdicts.js";
 
 /** @typedef {import("../state.js").State} State @typedef {import("./ask.js").Question} Question */
 
@@ -32,28 +32,39 @@ export function paperView(state) {
   const seeing = state.looking.checked?.seeing && current(state, seeingQuestion(state));
   const done = checks?.reaction ? reactionPaper(state) : [];
   const reaction = state.looking.checked?.reaction;
-  const cautions = [same, pure, reaction?.standing === "told" && reaction.answer, seeing].flatMap((answer) => (answer ? answer.cautions ?? [] : []));
+  const cautions = cautionsOf([same, hrf, pure, reaction?.standing === "told" && reaction.answer, seeing]);
   return make(
     "div",
     { id: "checks-paper", class: "only-paper" },
     make("div", { class: "paper-head" }, make("h2", {}, say("page.checks-open")), make("p", {}, [title.trim() || say("page.untitled"), today()].join(" \u00b7 "))),
+    make("p", { class: "paper-by-hand" }, ...["sample", "by", "date"].map((each) => make("span", {}, say(`later.checks-paper-${each}`)))),
     example !== "no" && make("p", {}, exampleWords(state.sheet)),
-    checks?.identity && part("same", ...sameOnPaper(state, same)),
+    checks?.identity && part("same", isUnsettled(same), ...sameOnPaper(state, same)),
     hrf && make("p", { class: "paper-hrf" }, hrf.corrected.map((/** @type {any} */ one) => say("later.checks-hrf-corrected", one)).join(" "), " ", hrf.text.text),
-    make("div", { class: "paper-two" }, checks?.purity && part("pure", ...pureOnPaper(state, pure)), done.length > 0 && part("done", ...done)),
-    seeing && part("seeing", ...seeingOnPaper(seeing)),
-    cautions.length > 0 && make("div", { class: "paper-cautions" }, make("h4", {}, "! ", say("later.checks-cautions")), list([...new Set(cautions.map(({ text }) => text))])),
+    make("div", { class: "paper-two" }, checks?.purity && part("pure", Boolean(pure) && contradicts(pure), ...pureOnPaper(state, pure)), done.length > 0 && part("done", reaction?.standing === "told" && ["not-told", "gone-wrong"].includes(reaction.answer.state), ...done)),
+    seeing && part("seeing", false, ...seeingOnPaper(seeing)),
+    cautions.length > 0 && make("div", { class: "paper-cautions" }, make("h4", {}, "! ", say("later.checks-cautions")), list(cautions)),
     make("p", { class: "paper-left-out" }, say("later.checks-paper-left-out")),
   );
 }
 
 const today = () => new Date().toLocaleDateString(language() === "en" ? "en-GB" : language(), { day: "numeric", month: "long", year: "numeric" });
 
+/** What to mind, each once; that the data sheets come first is said by the first who says it. @param {any[]} answers @returns {string[]} */
+function cautionsOf(answers) {
+  const all = answers.flatMap((answer) => (answer ? answer.cautions ?? [] : []));
+  const sheets = all.filter(({ key }) => /caution-sheet/.test(key)).sort((one, other) => other.text.length - one.text.length)[0];
+  return [...new Set(all.filter((each) => each === sheets || !/caution-sheet/.test(each.key)).map(({ text }) => text))];
+}
+
+/** Whether a comparison is undecided, or its lanes speak against each other. @param {any} answer */
+const isUnsettled = (answer) => Boolean(answer?.verdicts.some(isOpen));
+
 /** The answer to what stands on the sheet. @param {State} state @param {Question} question */
 const current = (state, question) => (isTold(state, question) ? askedOf(state, question)?.answer : undefined);
 
-/** @param {"same" | "pure" | "done" | "seeing"} name @param {...(Element | false | undefined)} inside */
-const part = (name, ...inside) => make("section", { class: `paper-part paper-${name}` }, make("h3", {}, say(`later.checks-${name}`)), ...inside);
+/** @param {"same" | "pure" | "done" | "seeing"} name @param {boolean} unsettled then the sign stands beside the headline @param {...(Element | false | undefined)} inside */
+const part = (name, unsettled, ...inside) => make("section", { class: `paper-part paper-${name}` }, make("h3", {}, unsettled && mark(), say(`later.checks-${name}`)), ...inside);
 
 /** Where there is no answer to what was entered it is said, for paper cannot ask. */
 const notTold = () => make("p", {}, say("later.checks-paper-no-answer"));
@@ -65,7 +76,7 @@ function sameOnPaper(state, answer) {
     make(
       "div",
       { class: "paper-same-sides" },
-      make("div", { class: "paper-plates" }, ...identity.plates.map((plate, i) => make("figure", {}, lanesOnPaper(identity, plate, i + 1), make("figcaption", {}, ...readings(state, plate))))),
+      make("div", {}, make("div", { class: "paper-plates" }, ...identity.plates.map((plate, i) => make("figure", {}, lanesOnPaper(identity, plate, i + 1), make("figcaption", {}, ...readings(state, plate))))), nextView(undefined, answer?.next)),
       make(
         "div",
         {},
@@ -74,9 +85,16 @@ function sameOnPaper(state, answer) {
         answer && candidates(answer.candidates),
       ),
     ),
-    make("div", { class: "paper-two" }, nextView(undefined, answer?.next), make("div", { class: "may-go" }, sentences(undefined, say("later.checks-second-ways"), answer?.secondWays), sentences(undefined, say("later.checks-warnings"), answer?.warnings))),
+    make("div", { class: "paper-two" }, ...further(answer)),
   ];
 }
+
+/** What goes first where there is no room, the last of it before the first. @param {any} answer */
+const further = (answer) =>
+  [sentences(undefined, say("later.checks-second-ways"), answer?.secondWays), sentences(undefined, say("later.checks-warnings"), answer?.warnings)].map((each) => {
+    if (each) each.classList.add("may-go");
+    return each;
+  });
 
 /** Each lane with its numbers, and in what it was run. @param {State} state @param {import("./sheet.js").LanePlate} plate */
 function readings(state, plate) {
@@ -90,22 +108,22 @@ function readings(state, plate) {
     return make("span", {}, `${laneWords(identity, lane, i + 1)}: ${spots.join("; ") || "\u2013"}`);
   });
   const ran = eluentWords(state, plate);
-  return [make("span", {}, ran ? say("later.checks-ran-in", { eluent: ran }) : say("later.checks-paper-run", { mm: lines(shape).run })), ...lanes];
+  return [make("span", {}, ran ? ranInWords(state, plate) : say("later.checks-paper-run", { mm: lines(shape).run })), ...lanes];
 }
 
 /** @param {State} state @param {any} answer */
 function pureOnPaper(state, answer) {
   const { purity } = checksOf(state);
-  const ran = eluentWords(state, usualEluent(state));
+  const ran = pureRanIn(state);
   const of = purity.spot ? `${fullName(state.sheet, purity.spot)}, Rf ${purity.rf}` : `Rf ${purity.rf}`;
   if (!answer) return [make("p", {}, of), notTold()];
   return [
-    make("p", {}, ran ? `${of}. ${say("later.checks-pure-ran-in", { eluent: ran })}` : of),
-    make("p", {}, make("strong", {}, answer.seen.text)),
+    make("p", {}, `${of}. ${ran || say("later.checks-paper-eluent-unsaid")}`),
+    make("p", {}, make("strong", {}, seenWords(purity, answer))),
     sentences(undefined, say("later.checks-pure-hide"), answer.couldHide.map((/** @type {any} */ one) => one.text)),
-    answer.amounts && make("p", {}, answer.amounts.text.text),
+    answer.amounts && make("p", {}, amountWords(purity, answer)),
     nextView(undefined, answer.next),
-    make("div", { class: "may-go" }, sentences(undefined, say("later.checks-second-ways"), answer.secondWays), sentences(undefined, say("later.checks-warnings"), answer.warnings)),
+    ...further(answer),
   ];
 }
 

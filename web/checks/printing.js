@@ -40,7 +40,15 @@ function isInView() {
   return top < middle && middle < bottom && document.getElementById("checks-paper") !== null;
 }
 
-/** Makes the letters as large as one page allows; where even the smallest are too large, what can be spared is left out, and that is said. */
+/** Brings back each of what was left out that there is still room for. @param {Element[]} spare @param {() => boolean} fits */
+function bringBack(spare, fits) {
+  for (const each of spare) {
+    each.classList.remove("gone");
+    if (!fits()) each.classList.add("gone");
+  }
+}
+
+/** Makes the letters as large as one page allows; where small ones are too large, what can be spared is left out, from the end on and no more than needed, and that is said. */
 export function fit() {
   const paper = document.getElementById("checks-paper");
   if (!paper) return;
@@ -54,11 +62,21 @@ export function fit() {
     while (pt > least && !fits(pt)) pt -= STEP_PT;
     return fits(pt);
   };
-  paper.classList.remove("short");
+  const spare = [...paper.querySelectorAll(".may-go")];
+  for (const each of spare) each.classList.remove("gone");
+  paper.classList.remove("short", "shorter");
   paper.classList.add("fitting");
   if (!largest(SMALL_PT)) {
     paper.classList.add("short");
+    for (const each of spare.reverse()) {
+      if (fits(SMALL_PT)) break;
+      each.classList.add("gone");
+    }
+    if (!fits(SMALL_PT)) paper.classList.add("shorter");
+    bringBack(spare.reverse(), () => fits(SMALL_PT));
     largest(SMALLEST_PT);
+    const chosen = Number.parseFloat(paper.style.fontSize); // a line's width jumps with the size of letters, so there may be room left
+    bringBack(spare, () => fits(chosen));
   }
   paper.classList.remove("fitting");
 }

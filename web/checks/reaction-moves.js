@@ -35,16 +35,62 @@ export function grade(state, act, plate, row, strength) {
   editReaction(act, (reaction, sheet) => setStrength(reaction, sheet, plate, row, strength));
 }
 
+/** What a plate shows as on the plate before, as long as nobody looked. @param {State} state @param {TimePlate} plate @param {string} row @returns {number | undefined} */
+export const assumedOf = ({ looking }, plate, row) => (strengthOf(plate, row) === undefined ? looking.assumed?.[plate.id]?.[row] : undefined);
+
+/** All of them. @param {State} state @param {TimePlate} plate @returns {Record<string, number>} by row */
+export const allAssumed = (state, plate) => Object.fromEntries(Object.entries(state.looking.assumed?.[plate.id] ?? {}).filter(([row]) => assumedOf(state, plate, row) !== undefined && rowsOf(reactionOf(state.sheet)).includes(row)));
+
+/** Makes what a plate shows as on the plate before what was seen on it. @param {State} state @param {import("./reaction-sheet.js").Reaction} reaction @param {State["sheet"]} sheet @param {string} [id] of the plate */
+function settle(state, reaction, sheet, id) {
+  const plate = reaction.plates.find((each) => each.id === id);
+  for (const [row, strength] of plate ? Object.entries(allAssumed(state, plate)) : []) setStrength(reaction, sheet, plate?.id ?? "", row, strength);
+}
+
+/** @param {State} state @param {Act} act @param {TimePlate} plate */
+export function confirm(state, act, plate) {
+  if (Object.keys(allAssumed(state, plate)).length > 0) editReaction(act, (reaction, sheet) => settle(state, reaction, sheet, plate.id));
+}
+
+/** What a plate shows, seen or as on the plate before. @param {State} state @param {import("./reaction-sheet.js").Reaction} reaction @param {TimePlate | undefined} plate @returns {Record<string, number>} by row */
+function shownOn(state, reaction, plate) {
+  /** @type {Record<string, number>} */
+  const shown = {};
+  for (const row of plate ? rowsOf(reaction) : []) {
+    const strength = plate && (strengthOf(plate, row) ?? assumedOf(state, plate, row));
+    if (strength !== undefined) shown[row] = strength;
+  }
+  return shown;
+}
+
+/** A plate begins as the one before it, faintly. @param {State} state @param {Act} act @param {string} id @param {Record<string, number>} shown */
+const assume = (state, act, id, shown) => act.look({ assumed: { ...state.looking.assumed, [id]: shown } });
+
+/** Nobody looked, and it is not shown either. @param {State} state @param {Act} act @param {string} plate @param {string} row */
+function forget(state, act, plate, row) {
+  const { [row]: gone, ...others } = state.looking.assumed?.[plate] ?? {};
+  if (gone !== undefined) act.look({ assumed: { ...state.looking.assumed, [plate]: others } });
+  grade(state, act, plate, row, undefined);
+}
+
 /** One strength on: the starting material fades, what is made comes up. @param {State} state @param {Act} act @param {TimePlate} plate @param {string} row */
 export function step(state, act, plate, row) {
   const part = reactionOf(state.sheet).species.find(({ id }) => id === row)?.part ?? "baseline";
-  grade(state, act, plate.id, row, tapped(strengthOf(plate, row), part));
+  grade(state, act, plate.id, row, tapped(strengthOf(plate, row) ?? assumedOf(state, plate, row), part));
 }
 
-/** Takes the next plate, and goes on at it. @param {State} state @param {Act} act @param {string} minutes */
+/** Takes the next plate, which confirms what the last one shows, and goes on at it. @param {State} state @param {Act} act @param {string} minutes */
 export function takeNext(state, act, minutes) {
   let id = "";
-  editReaction(act, (reaction, sheet) => (id = takePlate(reaction, sheet, minutes).id));
+  /** @type {Record<string, number>} */
+  let shown = {};
+  editReaction(act, (reaction, sheet) => {
+    const last = reaction.plates.at(-1);
+    settle(state, reaction, sheet, last?.id);
+    shown = shownOn(state, reaction, last);
+    id = takePlate(reaction, sheet, minutes).id;
+  });
+  assume(state, act, id, shown);
   goTo(state, act, id, rowsOf(reactionOf(state.sheet))[0]);
   document.getElementById("reaction-next")?.scrollIntoView({ block: "nearest", inline: "nearest" });
 }
@@ -52,10 +98,14 @@ export function takeNext(state, act, minutes) {
 /** Puts one in before a plate; its time is to be looked over. @param {State} state @param {Act} act @param {string} before id of the plate */
 export function insertBefore(state, act, before) {
   let id = "";
+  /** @type {Record<string, number>} */
+  let shown = {};
   editReaction(act, (reaction, sheet) => {
     const at = reaction.plates.findIndex((plate) => plate.id === before);
+    shown = shownOn(state, reaction, reaction.plates[at - 1] ?? reaction.plates[at]);
     id = takePlate(reaction, sheet, minutesBefore(reaction, at), at).id;
   });
+  assume(state, act, id, shown);
   act.look({ grade: { plate: id, row: rowsOf(reactionOf(state.sheet))[0] } });
   toTime(act, id);
 }
@@ -106,9 +156,12 @@ function cellKey(state, act, plate, row, key) {
   else if (key === "ArrowDown") goTo(state, act, plate, rows[Math.min(rows.length - 1, down + 1)]);
   else if (key === "ArrowUp" && down > 0) goTo(state, act, plate, rows[down - 1]);
   else if (key === "ArrowUp" || key.toLowerCase() === "t") toTime(act, plate);
-  else if (key === "Enter" && at < last) goTo(state, act, plates[at + 1].id, rows[0]);
+  else if (key === "Enter" && at < last) {
+    confirm(state, act, plates[at]);
+    goTo(state, act, plates[at + 1].id, rows[0]);
+  } else if (key === "=") confirm(state, act, plates[at]);
   else if (key === "Enter") takeNext(state, act, String(nextMinutes(reaction)));
-  else if (key === "Delete" || key === "Backspace") grade(state, act, plate, row, undefined);
+  else if (key === "Delete" || key === "Backspace") forget(state, act, plate, row);
   else if (STRENGTHS.includes(Number(key)) && /^\d$/.test(key)) grade(state, act, plate, row, Number(key));
   else if (/^\d$/.test(key)) act.look({ grade: { plate, row, came: key } });
   else return false;

@@ -55,20 +55,21 @@ const short = (name, i) => ([...name].length > 4 ? shortened(name, i + 1).slice(
  * @param {string} id of the drawing
  * @param {State["sheet"]} sheet @param {Reaction} reaction @param {TimePlate} plate
  * @param {import("../dom.js").Attributes} [handlers]
+ * @param {Record<string, number>} [assumed] strengths as on the plate before, by row
  */
-export function plateDrawing(id, sheet, reaction, plate, handlers = {}) {
+export function plateDrawing(id, sheet, reaction, plate, handlers = {}, assumed = {}) {
   const { width, height, start, front } = LINES;
   const places = placesOf(reaction, sheet, plate);
   const line = (/** @type {number} */ mm) => draw("g", { transform: `translate(0,${height - mm})`, "aria-hidden": "true" }, ...pencilLine(width, PIXEL));
   return draw(
     "svg",
-    { id, class: "time-plate", viewBox: `0 0 ${width} ${height}`, role: "img", "aria-label": platesWords(reaction, sheet, plate), ...handlers },
+    { id, class: "time-plate", viewBox: `0 0 ${width} ${height}`, role: "img", "aria-label": platesWords(reaction, sheet, plate, assumed), ...handlers },
     layer(id, LINES, PIXEL, WINDOW),
     line(start),
     line(front),
     ...Object.entries(LANES).map(([lane, x]) => draw("text", { class: `time-lane time-lane-${lane}`, x, y: height - start + 5.4, "text-anchor": "middle", "aria-hidden": "true" }, say(`later.checks-reaction-lane-${lane}`))),
     ...faint(reaction, plate, places),
-    ...places.flatMap((place) => spot(place, LANES.reaction, strengthOf(plate, place.id))),
+    ...places.flatMap((place) => (assumed[place.id] > 0 ? [circle(place, LANES.reaction, assumed[place.id], "faint")] : spot(place, LANES.reaction, strengthOf(plate, place.id)))),
     ...names(places, plate),
   );
 }
@@ -102,19 +103,20 @@ function names(places, plate) {
   );
 }
 
-/** A plate in words. @param {Reaction} reaction @param {State["sheet"]} sheet @param {TimePlate} plate */
-function platesWords(reaction, sheet, plate) {
+/** A plate in words. @param {Reaction} reaction @param {State["sheet"]} sheet @param {TimePlate} plate @param {Record<string, number>} assumed */
+function platesWords(reaction, sheet, plate, assumed) {
   const names = namesOf(reaction);
   const seen = rowsOf(reaction).map((id) => {
     const rf = id === BASELINE ? "" : rfOf(reaction, sheet, id, plate).trim();
-    const words = gradeWords(names.get(id) || say("page.unnamed"), strengthOf(plate, id));
+    const words = gradeWords(names.get(id) || say("page.unnamed"), strengthOf(plate, id), assumed[id]);
     return rf === "" ? words : `${words}, Rf ${marked(rf)}`;
   });
   return say("later.checks-reaction-plate-words", { minutes: timeWords(plate.minutes), seen: seen.join("; ") });
 }
 
-/** A compound with its strength in words. @param {string} name @param {number | undefined} strength */
-export const gradeWords = (name, strength) => say("later.fractions-seen", { spot: name, strength: strengthWords(strength) });
+/** A compound with its strength in words. @param {string} name @param {number | undefined} strength @param {number} [assumed] as on the plate before */
+export const gradeWords = (name, strength, assumed) =>
+  say("later.fractions-seen", { spot: name, strength: assumed === undefined ? strengthWords(strength) : say("later.checks-reaction-as-before", { strength: strengthWords(assumed) }) });
 
 /** A time as typed, with its unit where it has none. @param {string} typed */
 export const timeWords = (typed) => (decimal(typed) === undefined ? typed.trim() || "?" : say("later.checks-reaction-minutes", { minutes: marked(typed.trim()) }));

@@ -8,6 +8,9 @@ import { BASELINE, minutesOf, reactionOf, rfOf, whatIs } from "./reaction-sheet.
 
 /** @typedef {import("../state.js").State} State @typedef {import("./reaction-sheet.js").Reaction} Reaction @typedef {import("./reaction-sheet.js").TimePlate} TimePlate */
 
+/** Whether anything was looked at on a plate; one that was only taken says nothing yet. @param {TimePlate} plate */
+const isLookedAt = ({ marks, baseline }) => marks.length > 0 || baseline !== undefined;
+
 /** @param {State} state @returns {import("./ask.js").Question} nothing to ask before there is a plate */
 export function questionOf({ sheet }) {
   const reaction = reactionOf(sheet);
@@ -18,7 +21,7 @@ export function questionOf({ sheet }) {
     for (const [field, id] of [["", "species"], [".name", "species"], [".part", "part"], [".rf", "rf"]]) entries.set(place + field, `${id}-${one.id}`);
     return { name: names.get(one.id), part: one.part, ...whatIs(sheet, one), ...where("rf", rfOf(reaction, sheet, one.id)) };
   });
-  const plates = reaction.plates.map((plate, i) => askedPlate(reaction, sheet, plate, `plates[${i}]`, entries));
+  const plates = reaction.plates.filter(isLookedAt).map((plate, i) => askedPlate(reaction, sheet, plate, `plates[${i}]`, entries));
   const { expectedMinutes } = reaction;
   const expected = expectedMinutes.trim() === "" ? {} : { expectedMinutes: orAsTyped(minutesOf(expectedMinutes), expectedMinutes) };
   return { check: "reaction", entries, body: plates.length === 0 ? undefined : { species, plates, ...askedEluent(sheet, reaction), ...expected } };

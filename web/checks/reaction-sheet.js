@@ -16,6 +16,7 @@ import { freeCheckId, saidIn } from "./sheet.js";
  * @typedef {import("./sheet.js").Mark} Mark
  * @typedef {Species["part"]} Part
  *
+ * @typedef {Record<string, Record<string, number>>} Assumed strengths as on the plate before, by the ids of plate and row; they count for nothing
  * @typedef {{plate: string, row: string, came?: string}} ChosenMark a plate and one of its rows, by their ids, and a key that is no strength
  */
 
@@ -84,15 +85,13 @@ export function minutesBefore({ plates }, at) {
 }
 
 /**
- * Takes a plate, which begins as the one before it; the first shows the starting material alone.
+ * Takes a plate, on which nothing was looked at yet; the first shows the starting material alone.
  * @param {Reaction} reaction @param {Sheet} sheet @param {string} minutes @param {number} [at] its place; the last where none is given
  * @returns {TimePlate}
  */
 export function takePlate(reaction, sheet, minutes, at = reaction.plates.length) {
-  const like = reaction.plates[at - 1] ?? reaction.plates[at];
-  const marks = like?.marks ?? reaction.species.map((one) => withRf({ species: one.id, strength: one.part === "start" ? STRONGEST : 0 }, rfOf(reaction, sheet, one.id)));
-  const plate = { ...structuredClone({ marks, baseline: like?.baseline }), id: freeCheckId(reaction, "t"), minutes };
-  if (plate.baseline === undefined) delete plate.baseline;
+  const marks = reaction.plates.length > 0 ? [] : reaction.species.map((one) => withRf({ species: one.id, strength: one.part === "start" ? STRONGEST : 0 }, rfOf(reaction, sheet, one.id)));
+  const plate = { marks, id: freeCheckId(reaction, "t"), minutes };
   reaction.plates.splice(at, 0, plate);
   return plate;
 }

@@ -135,7 +135,7 @@ const runEntries = (state, act, reaction) =>
   make(
     "div",
     { class: "reaction-run", id: "reaction-run" },
-    eluentEntry(state, act, { id: "reaction", eluent: reaction, changed: (change, together) => editReaction(act, change, together) }),
+    eluentEntry(state, act, { id: "reaction", eluent: reaction, solvents: "later.checks-reaction-solvents", changed: (change, together) => editReaction(act, change, together) }),
     typedField(state, {
       id: "reaction-expected",
       label: say("later.checks-reaction-expected"),

@@ -5,7 +5,7 @@ import { draw, make } from "../dom.js";
 import { button, typedField } from "../entry.js";
 import { COLOURS } from "../sheet/sheet.js";
 import { say } from "../texts.js";
-import { cellOf, choose, chosenMark, dragHandlers, grade, insertBefore, removePlate, step, stripKeys, takeNext } from "./reaction-moves.js";
+import { allAssumed, assumedOf, cellOf, choose, chosenMark, confirm, dragHandlers, grade, insertBefore, removePlate, step, stripKeys, takeNext } from "./reaction-moves.js";
 import { gradeWords, plateDrawing, strengthWords, timeWords } from "./reaction-plate.js";
 import { namesOf } from "./reaction-question.js";
 import { MOST_PLATES, STRENGTHS, editReaction, isOutOfOrder, minutesOf, nextMinutes, putInOrder, reactionOf, rowsOf, strengthOf } from "./reaction-sheet.js";
@@ -43,7 +43,7 @@ function plateView(state, act, plate, rows, at) {
   return make(
     "div",
     { id: `time-${id}`, class: here ? "time-card here" : "time-card", role: "group", "aria-label": timeWords(plate.minutes) },
-    plateDrawing(`time-drawing-${id}`, state.sheet, reaction, plate, dragHandlers(state, act, id)),
+    plateDrawing(`time-drawing-${id}`, state.sheet, reaction, plate, dragHandlers(state, act, id), allAssumed(state, plate)),
     make(
       "div",
       { class: "time-entry", id: `time-entry-${id}` },
@@ -76,6 +76,7 @@ function cell(state, act, plate, row, reached) {
   const reaction = reactionOf(state.sheet);
   const name = namesOf(reaction).get(row) || say("page.unnamed");
   const strength = strengthOf(plate, row);
+  const assumed = assumedOf(state, plate, row);
   const i = reaction.species.findIndex((one) => one.id === row);
   const id = cellOf(plate.id, row);
   const wrong = state.faults.has(id) || (state.looking.grade?.came !== undefined && chosenMark(state)?.plate === plate.id && chosenMark(state)?.row === row);
@@ -84,8 +85,8 @@ function cell(state, act, plate, row, reached) {
     {
       type: "button",
       id,
-      class: ["grade", i < 0 ? "" : `colour-${i % COLOURS}`, strength === undefined ? "unlooked" : "", wrong ? "wrong" : ""].filter(Boolean).join(" "),
-      "aria-label": say("later.checks-reaction-cell", { words: gradeWords(name, strength), minutes: timeWords(plate.minutes) }),
+      class: ["grade", i < 0 ? "" : `colour-${i % COLOURS}`, assumed !== undefined ? "assumed" : strength === undefined ? "unlooked" : "", wrong ? "wrong" : ""].filter(Boolean).join(" "),
+      "aria-label": say("later.checks-reaction-cell", { words: gradeWords(name, strength, assumed), minutes: timeWords(plate.minutes) }),
       "aria-describedby": wrong ? `${id}-fault` : undefined,
       tabindex: reached ? 0 : -1,
       "data-plate": plate.id,
@@ -94,8 +95,8 @@ function cell(state, act, plate, row, reached) {
       onclick: () => step(state, act, plate, row),
     },
     make("span", { class: "grade-name" }, name),
-    bars(strength),
-    make("span", { class: "grade-number" }, strength === undefined ? "?" : String(strength)),
+    bars(strength ?? assumed),
+    make("span", { class: "grade-number" }, String(strength ?? assumed ?? "?")),
   );
 }
 
@@ -152,6 +153,7 @@ function paletteView(state, act) {
     make(
       "div",
       { class: "chips", id: "reaction-plate-buttons" },
+      Object.keys(allAssumed(state, plate)).length > 0 && button({ id: "reaction-confirm", label: say("later.checks-reaction-confirm"), press: () => confirm(state, act, plate) }),
       reaction.plates.length < MOST_PLATES && button({ id: "reaction-insert", label: say("later.checks-reaction-insert"), name: say("later.checks-reaction-insert-name", { minutes }), press: () => insertBefore(state, act, plate.id) }),
       button({ id: "reaction-remove", label: say("later.checks-reaction-remove-plate"), name: say("later.checks-reaction-remove-plate-name", { minutes }), press: () => removePlate(state, act, plate.id) }),
     ),

@@ -19,6 +19,12 @@ const textOf = (message) => message.text;
 /** @param {number} chance */
 const hundredths = (chance) => Math.round(100 * chance);
 
+/** No chance is shown as certain, nor as none. @param {number} chance */
+function chanceWords(chance) {
+  if (chance > 0.99) return say("later.checks-reaction-above");
+  return chance < 0.01 ? say("later.checks-reaction-below") : say("later.checks-reaction-hundred", { count: hundredths(chance) });
+}
+
 /** @param {State} state */
 export function verdictView(state) {
   const question = questionOf(state);
@@ -65,7 +71,7 @@ function chances({ chances: all }) {
         { class: "state-chance", id: `reaction-chance-${each}` },
         make("span", { id: `reaction-chance-words-${each}` }, say(`later.checks-reaction-state-${each}`)),
         make("meter", { min: 0, max: 100, value: hundredths(all[each]), "aria-labelledby": `reaction-chance-words-${each}` }),
-        make("span", { class: "chance-number" }, say("later.checks-reaction-hundred", { count: hundredths(all[each]) })),
+        make("span", { class: "chance-number" }, chanceWords(all[each])),
       ),
     ),
   );

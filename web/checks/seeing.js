@@ -10,7 +10,7 @@ import { say } from "../texts.js";
 import { cited } from "../where/sources.js";
 import { askSoon, askedOf, isTold, withFaults } from "./ask.js";
 import { checksOf, saidIn } from "./sheet.js";
-import { cautionsView, spoken, standing } from "./standing.js";
+import { cautionsFold, fromBefore, spoken, standing } from "./standing.js";
 
 /** @typedef {import("../state.js").State} State @typedef {import("../state.js").Act} Act */
 
@@ -42,9 +42,15 @@ export function seeingView(state, act) {
       { id: "see-told" },
       spoken("see", answer && isTold(state, question) && answer.order.text),
       ...standing(wrong, question),
-      answer && make("div", { id: "see-answer", class: isTold(state, question) ? undefined : "old" }, make("p", { id: "see-order" }, answer.order.text), ...waysView(state, answer.ways), cautionsView("see-cautions", answer.cautions)),
+      answer && make("div", { id: "see-answer", class: isTold(state, question) ? undefined : "old" }, fromBefore(isTold(state, question)), make("p", { id: "see-order" }, answer.order.text), ...waysView(state, answer.ways), cautionsFold("see-cautions", answer.cautions)),
     ),
   ];
+}
+
+/** Opens what a compound is, up on the sheet, with a way back to here. @param {Act} act @param {import("../sheet/sheet.js").Spot} spot */
+async function sayWhat(act, spot) {
+  act.look({ whatFrom: { spot: spot.id, entry: `see-what-${spot.id}`, words: say("later.checks-seeing") } });
+  await openWhat(act, spot);
 }
 
 /** What is known of a compound, and the way to say more. @param {State} state @param {Act} act @param {import("../sheet/sheet.js").Spot} spot @param {State} wrong */
@@ -58,7 +64,7 @@ function known(state, act, spot, wrong) {
     { id: `see-${spot.id}` },
     make("strong", {}, name),
     make("span", { class: "see-said" }, words),
-    button({ id: `see-what-${spot.id}`, label: say("later.checks-see-say"), name: say("page.what-of", { spot: name }), kind: "small", press: () => openWhat(act, spot) }),
+    button({ id: `see-what-${spot.id}`, label: say("later.checks-see-say"), name: say("page.what-of", { spot: name }), kind: "small", press: () => sayWhat(act, spot) }),
     told && make("p", { class: "fault" }, told.join(" ")),
   );
 }

@@ -4,7 +4,6 @@
  * A part that nobody said anything in is not there.
  */
 
-import { ratioText } from "../answer/jar.js";
 import { decimal } from "../numbers.js";
 import { USUAL_PLATE } from "../sheet/sheet.js";
 
@@ -55,7 +54,7 @@ export function checksOf(state) {
   const { checks } = state.sheet;
   return {
     identity: checks?.identity ?? beginIdentity(state),
-    purity: checks?.purity ?? { rf: "", spotsSeen: "1", seenBy: ["uv-254"], volumeUl: "1", concentrationPercent: "1", touches: "1" },
+    purity: checks?.purity ?? { rf: "", spotsSeen: "", seenBy: [], volumeUl: "", concentrationPercent: "", touches: "" },
     hrf: checks?.hrf ?? { system: "", measured: {}, spots: [] },
     reaction: checks?.reaction ?? beginReaction(state),
   };
@@ -74,13 +73,22 @@ export function editChecks(state, act, part, change, together) {
   }, together);
 }
 
-/** The eluent of the study's last plate that has one, else of the next jar. @param {State} state @returns {Eluent} */
-export function usualEluent({ sheet, answered }) {
-  const last = sheet.plates.findLast((plate) => plate.eluent.trim() !== "");
+/** Whether a plate of the study was run: its eluent is said, and something was read on it. @param {State["sheet"]["plates"][number]} plate */
+export const wasRun = ({ eluent, lanes }) => eluent.trim() !== "" && lanes.some(({ readings }) => readings.length > 0);
+
+/** The eluent of the study's last plate that was run; of none, the solvents of the sheet without a ratio, for nobody said one. @param {State} state @returns {Eluent} */
+export function usualEluent({ sheet }) {
+  const last = sheet.plates.findLast(wasRun);
   const { weak, strong, additive } = last ?? sheet;
-  const advice = answered?.answer.advice;
-  const fits = advice && answered.sheet.weak === weak && answered.sheet.strong === strong;
-  return { weak, strong, eluent: last?.eluent ?? (fits ? ratioText(advice).replace(/\s*:\s*/, " : ") : ""), additive: { ...additive } };
+  return { weak, strong, eluent: last?.eluent ?? "", additive: { ...additive } };
+}
+
+/** The number of the study's last plate that was run in this eluent. @param {State} state @param {Eluent} eluent @returns {number | undefined} */
+export function plateRunIn({ sheet }, { weak, strong, eluent, additive }) {
+  const words = (/** @type {Eluent} */ one) => JSON.stringify([one.weak, one.strong, one.eluent.replace(/\s/g, ""), one.additive.kind, one.additive.text]);
+  const own = words({ weak, strong, eluent, additive });
+  const at = eluent.trim() === "" ? -1 : sheet.plates.findLastIndex((plate) => wasRun(plate) && words(plate) === own);
+  return at < 0 ? undefined : at + 1;
 }
 
 /** @param {State} state @returns {Identity} */
@@ -126,6 +134,11 @@ export function addLanePlate(identity, state) {
   const last = identity.references.at(-1);
   if (last) addLanesOf(identity, plate, last.id);
   identity.plates.push(plate);
+}
+
+/** Another lane of the unknown, the last of the plate. @param {Identity} identity @param {LanePlate} plate */
+export function addUnknownLane(identity, plate) {
+  plate.lanes.push({ id: freeCheckId(identity, "l"), role: "unknown", readings: [] });
 }
 
 /** Adds a reference with its two lanes on the last plate. @param {Identity} identity @returns {string} its id */

@@ -31,11 +31,33 @@ export const cautionsView = (id, cautions) =>
   (cautions ?? []).length > 0 &&
   make("div", { id, class: "check-cautions" }, make("h4", {}, make("span", { class: "caution-sign", "aria-hidden": "true" }, "!"), say("later.checks-cautions")), list((cautions ?? []).map(({ text }) => text)));
 
+/** The same folded on the screen, where it stands beside each answer. @param {string} id @param {Message[] | undefined} cautions */
+export const cautionsFold = (id, cautions) =>
+  (cautions ?? []).length > 0 &&
+  make(
+    "details",
+    { id, class: "check-cautions" },
+    make("summary", {}, make("span", { class: "caution-sign", "aria-hidden": "true" }, "!"), say("later.checks-cautions-count", { count: (cautions ?? []).length })),
+    list((cautions ?? []).map(({ text }) => text)),
+  );
+
+/** Above an answer to what stood there before. @param {boolean} current */
+export const fromBefore = (current) => !current && make("p", { class: "aside from-before" }, say("page.changed"));
+
 /** A chance in words; none is said to be nothing, or certain. @param {number} chance */
 export const ofHundredWords = (chance) => (chance < 0.01 ? say("later.checks-under-one") : say("later.checks-of-hundred", { count: ofHundred(chance) }));
 
-/** What to run next, the best first. @param {string | undefined} id @param {any[] | undefined} next */
+/** What to run next: the best, and the others in a fold; on paper, where nothing has an id, those that there is room for. @param {string | undefined} id @param {any[] | undefined} next */
 export function nextView(id, next) {
   if (!next?.length) return false;
-  return make("div", { id, class: "check-next" }, make("h4", {}, say("later.checks-next")), make("ol", {}, ...next.map((one) => make("li", {}, one.text.text))));
+  const [first, ...others] = next.map((one) => one.text.text);
+  const heading = make("h4", {}, say("later.checks-next"));
+  if (id === undefined) return make("div", { class: "check-next" }, heading, make("ol", {}, make("li", {}, first), ...others.map((each) => make("li", { class: "may-go" }, each))));
+  return make(
+    "div",
+    { id, class: "check-next" },
+    heading,
+    make("p", {}, first),
+    others.length > 0 && make("details", { id: `${id}-others` }, make("summary", {}, say("later.checks-next-others", { count: others.length })), make("ol", { start: 2 }, ...others.map((each) => make("li", {}, each)))),
+  );
 }

@@ -5,7 +5,7 @@ import { draw, list, make } from "../dom.js";
 import { marked, say, sayWith } from "../texts.js";
 import { askSign, askable } from "../where/origin.js";
 import { askedOf } from "./ask.js";
-import { cautionsView, nextView, ofHundredWords, sentences } from "./standing.js";
+import { cautionsFold, fromBefore, nextView, ofHundredWords, sentences } from "./standing.js";
 
 /** @typedef {import("../state.js").State} State @typedef {import("./sheet.js").Identity} Identity */
 
@@ -18,18 +18,25 @@ export function verdictsView(state, identity, question, current) {
   return make(
     "div",
     { id: "verdicts", class: current ? "verdicts" : "verdicts old" },
+    fromBefore(current),
     ...answer.verdicts.map((/** @type {any} */ one, /** @type {number} */ i) => verdict(one, i)),
     ...[answer.mixture, answer.unexplained].map((told) => told && make("p", { class: "decisive" }, told.text)),
     candidates(answer.candidates),
     nextView("same-next", answer.next),
     sentences("same-ways", say("later.checks-second-ways"), answer.secondWays),
     sentences("same-warnings", say("later.checks-warnings"), answer.warnings),
-    cautionsView("same-cautions", answer.cautions),
+    cautionsFold("same-cautions", answer.cautions),
   );
 }
 
 /** Each verdict in a few words. @param {State} state @param {import("./ask.js").Question} question */
 export const verdictsSpoken = (state, question) => (askedOf(state, question)?.answer.verdicts ?? []).map((/** @type {any} */ one) => `${one.reference}: ${say(`later.checks-verdict-${one.verdict}`)}.`).join(" ");
+
+/** The sign of what is not settled. */
+export const mark = () => make("span", { class: "caution-sign", role: "img", "aria-label": say("later.checks-unsettled") }, "!");
+
+/** Whether a verdict is none yet, or lanes speak against each other. @param {any} told */
+export const isOpen = ({ verdict: word, reasons }) => word === "undecided" || (reasons ?? []).some((/** @type {any} */ { key }) => /contradict/.test(key));
 
 /** @param {any} told @param {number} [i] its place, where it is not on paper */
 export function verdict(told, i) {
@@ -37,7 +44,7 @@ export function verdict(told, i) {
     "div",
     { class: "verdict", id: i === undefined ? undefined : `verdict-${i}`, "data-verdict": told.verdict },
     make("h4", {}, told.reference),
-    make("p", { class: "verdict-words" }, say(`later.checks-verdict-${told.verdict}`)),
+    make("p", { class: "verdict-words" }, isOpen(told) && mark(), say(`later.checks-verdict-${told.verdict}`)),
     make("p", {}, told.inWords.text),
     told.gapRf && gapBar(told),
     told.reasons?.length > 0 && list(told.reasons.map((/** @type {any} */ one) => one.text)),

@@ -24,13 +24,14 @@ const EXAMPLE = "CC(=O)c1ccccc1";
 
 /** @param {State} state @param {Act} act @param {Spot} spot */
 export function whatView(state, act, spot) {
-  const leaving = () => close(act, spot);
+  const back = state.looking.whatFrom?.spot === spot.id ? state.looking.whatFrom : undefined;
+  const leaving = () => close(act, spot, back?.entry);
   return [
     make(
       "div",
       { class: "what-head", id: "what-head", onkeydown: leave(leaving) },
       make("h2", { id: "what-title" }, make("span", { class: `swatch ${colourOf(state.sheet, spot.id)}`, "aria-hidden": "true" }), say("page.what-of", { spot: fullName(state.sheet, spot.id) })),
-      button({ id: "what-close", label: say("later.what-done"), press: leaving }),
+      button({ id: "what-close", label: back ? say("later.what-back", { to: back.words }) : say("later.what-done"), press: leaving }),
     ),
     ...others(state, act, spot),
     make(
@@ -118,10 +119,11 @@ async function leaveRead(state, act, spot) {
   }
 }
 
-/** @param {Act} act @param {Spot} spot */
-function close(act, spot) {
-  act.look({ what: undefined, group: undefined });
-  act.focus(`what-${spot.id}`);
+/** Goes back to where it was asked from. @param {Act} act @param {Spot} spot @param {string} [entry] */
+function close(act, spot, entry = `what-${spot.id}`) {
+  act.look({ what: undefined, whatFrom: undefined, group: undefined });
+  document.getElementById(entry)?.scrollIntoView({ block: "center" });
+  act.focus(entry);
 }
 
 /** What to ask about a compound. @param {State} state @param {Spot} spot */

@@ -20,6 +20,6 @@ export const CHECK_ORIGINS = {
   "check-candidates": { title: "later.checks-candidates-told", texts: ["later.checks-origin-candidates-what"], sources: [ENTERED, ASSUMED, OWN], sure: "later.checks-origin-candidates-sure" },
   "check-hrf": { title: "later.checks-hrf", texts: ["later.checks-origin-hrf-what"], sources: [{ source: "ClarkesAnalysis", basis: "read" }, { source: "DeZeeuw1992", basis: "memory" }, OWN], sure: "later.checks-origin-hrf-sure" },
   "check-hidden": { title: "later.checks-pure-hide", texts: ["later.checks-origin-hidden-what"], sources: [FIT, PRACTICE], sure: "later.checks-origin-hidden-sure" },
-  "check-amounts": { title: "later.checks-pure-amounts", texts: ["later.checks-origin-amounts-what"], sources: [ENTERED, { source: "Jork1990", basis: "memory" }, OWN], sure: "later.checks-origin-amounts-sure" },
+  "check-amounts": { title: "later.checks-pure-amounts", texts: ["later.checks-origin-amounts-what"], sources: [ENTERED, PRACTICE, OWN], sure: "later.checks-origin-amounts-sure" },
   "check-course": { title: "later.checks-reaction-chances", texts: ["later.checks-reaction-origin-what"], formula: "later.checks-reaction-origin-formula", sources: [ENTERED, ASSUMED, OWN], sure: "later.checks-reaction-origin-sure" },
 };

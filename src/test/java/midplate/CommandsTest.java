@@ -178,8 +178,9 @@ class CommandsTest {
         assertEquals(0, said.status(), said.err());
         String words = said.out().replaceAll("\\s+", " ");
         assertTrue(
-                words.startsWith(
-                        "Enough to see A, B, in this order: UV light at 254 nm, permanganate. Of C too little"),
+                words.startsWith("First UV light at 254 nm for A: mark with pencil what shows.")
+                        && words.contains("Then permanganate for B.")
+                        && words.contains("Of C too little"),
                 words);
         assertTrue(
                 words.contains("UV light at 254 nm: leaves the plate as it is. - Shows: A. - Not known of: B, C."),

@@ -56,6 +56,7 @@ final class IdentityBenchmark {
         figures.put("mixture.recognised", mixtures(drawn, references, references));
         figures.put("mixture.false.one", mixtures(drawn, List.of(0.30), references));
         figures.put("mixture.false.other", mixtures(drawn, List.of(0.30, 0.55), references));
+        figures.put("different.twice", JudgedPlates.differentOfTwice(drawn, PLATES));
         return figures;
     }
 

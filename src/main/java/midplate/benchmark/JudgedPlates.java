@@ -83,6 +83,30 @@ final class JudgedPlates {
         return share(yes, count);
     }
 
+    /** The share called different of plates of one compound on which the sample ran in two lanes. */
+    static Figure differentOfTwice(SimulatedPlates drawn, int count) {
+        int different = 0;
+        for (int i = 0; i < count; i++) {
+            Verdict verdict = JUDGE.judge(twice(drawn.twice())).verdicts().get(0);
+            different += verdict.outcome() == Verdict.Outcome.DIFFERENT ? 1 : 0;
+        }
+        return share(different, count);
+    }
+
+    private static IdentityQuestion twice(SimulatedPlates.Plate plate) {
+        int last = plate.lanes().size() - 1;
+        SimulatedPlates.Plate once = new SimulatedPlates.Plate(
+                plate.startMm(), plate.frontMm(), plate.lanes().subList(0, last), plate.spotMm());
+        IdentityQuestion question = question(once, Sizes.TOLD);
+        List<ComparedLane> lanes = new ArrayList<>(question.plates().get(0).lanes());
+        lanes.add(ComparedLane.unknown(plate.lanes().get(last).stream()
+                .map(seen -> spot(seen, Sizes.TOLD))
+                .toArray(LaneSpot[]::new)));
+        return IdentityQuestion.of(
+                List.of(ComparedPlate.of(plate.startMm(), plate.frontMm(), lanes.toArray(ComparedLane[]::new))),
+                question.references());
+    }
+
     /** A share with its standard error, √(p·(1 − p)/n). */
     private static Figure share(int yes, int of) {
         double p = (double) yes / of;

@@ -13,7 +13,8 @@ import java.util.Random;
  * misread (the same t, 0.25 mm), one in fifty by up to 2.5 mm either way; one spot in twenty-five is a streak, half of them unmarked,
  * with its middle put too low; lengths are off by an eighth, one in ten by up to 70 %; all is rounded to half a millimetre. The loads
  * of a co-spot stand between 1 : 3 and 3 : 1; two compounds show as two spots where they lie about a spot apart or farther; one lane
- * in fifty shows a second spot that is none, and one reference in twenty has an impurity. A factor stretches all errors.
+ * in fifty shows a second spot that is none, and one reference in twenty has an impurity. A factor stretches the tilt, the
+ * lanes, misreadings and lengths, and how low the middle of a streak is put; how often things go amiss stays.
  */
 final class SimulatedPlates {
     private static final double TILT = 0.004;
@@ -92,6 +93,21 @@ final class SimulatedPlates {
         return new Plate(START_MM, START_MM + run, lanes, sheet.spotMm());
     }
 
+    /** One compound as sample, in a lane on either side of its co-spot and reference: sample, co-spot, reference, sample. */
+    Plate twice() {
+        double rf = 0.2 + 0.55 * random.nextDouble();
+        double run = 40 + 20 * random.nextDouble();
+        Sheet sheet =
+                new Sheet(run, 2.8 * Math.exp(0.25 * random.nextGaussian()), TILT * factor * random.nextGaussian());
+        double share = 0.25 + 0.5 * random.nextDouble();
+        List<List<Seen>> lanes = List.of(
+                lane(sheet, 0, spotted(List.of(rf), 1)),
+                lane(sheet, 1, List.of(new Spotted(rf, 2 * share), new Spotted(rf, 2 * (1 - share)))),
+                lane(sheet, 2, spotted(List.of(rf), 1)),
+                lane(sheet, 3, spotted(List.of(rf), 1)));
+        return new Plate(START_MM, START_MM + run, lanes, sheet.spotMm());
+    }
+
     private static List<Spotted> spotted(List<Double> rfs, double load) {
         return rfs.stream().map(rf -> new Spotted(rf, load)).toList();
     }
@@ -118,7 +134,7 @@ final class SimulatedPlates {
         spotted.stream()
                 .sorted((one, next) -> Double.compare(one.rf(), next.rf()))
                 .forEach(each -> take(patches, patch(sheet, stretch, each)));
-        if (random.nextDouble() < PHANTOMS / 2 && place > 0) {
+        if (random.nextDouble() < PHANTOMS) {
             phantom(patches);
         }
         return patches.stream().map(patch -> seen(patch, sheet.runMm())).toList();

@@ -40,9 +40,12 @@ public record WayOfSeeing(
     /** In place of a group: it answers to nearly every compound. */
     public static final String ANY = "any";
 
+    /** Among what is to be minded: a dry plate. */
+    public static final String DRY = "dry";
+
     /** What may have to be minded, in the order in which it is said. */
     public static final List<String> CAUTIONS =
-            List.of("cabinet", "dry", "heat", "iodine", "oxidizer", "acid", "dnph", "skin", "char");
+            List.of("cabinet", DRY, "heat", "iodine", "oxidizer", "acid", "dnph", "skin", "iron", "char", "metal");
 
     /** Keeps its own copies. */
     public WayOfSeeing {

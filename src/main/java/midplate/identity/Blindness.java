@@ -50,9 +50,9 @@ final class Blindness {
         this.ways = ways;
         this.used = used;
         kinds.put(Message.of("class.hydrocarbon"), whole(Map.of("alkyl-carbon", CARBONS)));
-        kinds.put(Message.of("group.aromatic-carbon"), whole(Map.of("aromatic-carbon", RING)));
+        kinds.put(WayNames.group("aromatic-carbon"), whole(Map.of("aromatic-carbon", RING)));
         for (String group : EVERYDAY) {
-            kinds.put(Message.of("group." + group), whole(Map.of("alkyl-carbon", CARBONS, group, 1)));
+            kinds.put(WayNames.group(group), whole(Map.of("alkyl-carbon", CARBONS, group, 1)));
         }
     }
 

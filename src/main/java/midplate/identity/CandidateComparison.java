@@ -2,31 +2,24 @@ package midplate.identity;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import midplate.advice.Adviser;
-import midplate.advice.Glassware;
-import midplate.advice.Question;
-import midplate.advice.SpotForecast;
-import midplate.advice.Window;
-import midplate.chemistry.GroupCounts;
-import midplate.chemistry.Sorbent;
 import midplate.words.Message;
-import midplate.words.Refusal;
 import org.apache.commons.math3.distribution.NormalDistribution;
 
 /**
  * Which candidates that did not run beside the sample these plates leave.
  *
- * <p>Where d is the Rf expected of a candidate minus that of the sample, with standard deviation σ of both together, the chance that
- * it lies within what the plates tell apart, δ, is Φ((δ − d)/σ) − Φ((−δ − d)/σ) [1] (own algebra).
+ * <p>Where d is the place expected of a candidate minus that of the sample, with standard deviation σ of both together, it stays
+ * possible where |d| is at most 1.645·σ, the 90 % band. The chance that it lies within what the plates tell apart, from δ₁ below the
+ * sample to δ₂ above, is Φ((δ₂ − d)/σ) − Φ((−δ₁ − d)/σ) [1]. Printed places are compared on the scale of Rf, foretold ones on that of
+ * ln(Rf/(1 − Rf)) (own algebra).
  */
 final class CandidateComparison {
     private static final NormalDistribution NORMAL = new NormalDistribution(null, 0, 1);
     private static final double BAND = NORMAL.inverseCumulativeProbability(0.95);
 
-    private final Optional<Adviser> adviser;
+    private final Foretelling foretelling;
     private final IdentityQuestion question;
     private final double rf;
     private final double deviation;
@@ -39,17 +32,46 @@ final class CandidateComparison {
      * @param deviation of that [1]
      * @param told the least difference that its plates tell apart [1]
      */
-    CandidateComparison(
-            Optional<Adviser> adviser, IdentityQuestion question, double rf, double deviation, double told) {
-        this.adviser = adviser;
+    CandidateComparison(Foretelling foretelling, IdentityQuestion question, double rf, double deviation, double told) {
+        this.foretelling = foretelling;
         this.question = question;
         this.rf = rf;
         this.deviation = deviation;
         this.told = told;
     }
 
-    /** An Rf of a candidate: where it is expected, its deviation, where it comes from, and the sample's own on the same scale. */
-    private record Expected(double rf, double deviation, CandidatesWithin.From from, double sample) {}
+    /** The scale on which a place is expected. */
+    private enum Scale {
+        RF {
+            @Override
+            double of(double rf) {
+                return rf;
+            }
+
+            @Override
+            double back(double place) {
+                return Math.min(1, Math.max(0, place));
+            }
+        },
+        LOGIT {
+            @Override
+            double of(double rf) {
+                return Foretelling.logit(rf);
+            }
+
+            @Override
+            double back(double place) {
+                return Foretelling.rf(place);
+            }
+        };
+
+        abstract double of(double rf);
+
+        abstract double back(double place);
+    }
+
+    /** Where a candidate is expected on a scale, its deviation there, where that comes from, and the sample's own Rf [1]. */
+    private record Expected(Scale scale, double place, double deviation, CandidatesWithin.From from, double sample) {}
 
     /** What is left; empty where no candidate can be compared. */
     Optional<CandidatesWithin> all() {
@@ -61,7 +83,7 @@ final class CandidateComparison {
             return Optional.empty();
         }
         int within = (int) each.stream()
-                .filter(one -> one.chanceWithin() >= PlateComparison.COUNTS_FROM)
+                .filter(one -> one.standing() == CandidatesWithin.Standing.LEFT)
                 .count();
         return Optional.of(new CandidatesWithin(each.size(), within, text(each.size(), within), each));
     }
@@ -73,21 +95,35 @@ final class CandidateComparison {
     }
 
     private CandidatesWithin.Each compared(String name, Expected expected) {
-        double spread = Math.hypot(expected.deviation(), deviation);
-        double d = expected.rf() - expected.sample();
+        Scale scale = expected.scale();
+        double sample = scale.of(expected.sample());
+        double below = scale.of(expected.sample() - told) - sample;
+        double above = scale.of(expected.sample() + told) - sample;
+        // the error of the sample, carried over to the scale
+        double own = deviation * (above - below) / (2 * told);
+        double spread = Math.hypot(expected.deviation(), own);
+        double d = expected.place() - sample;
         double chance =
-                NORMAL.cumulativeProbability((told - d) / spread) - NORMAL.cumulativeProbability((-told - d) / spread);
+                NORMAL.cumulativeProbability((above - d) / spread) - NORMAL.cumulativeProbability((below - d) / spread);
         double half = BAND * expected.deviation();
-        RfRange range =
-                new RfRange(expected.rf(), Math.max(0, expected.rf() - half), Math.min(1, expected.rf() + half));
-        return new CandidatesWithin.Each(name, range, chance, expected.from());
+        RfRange range = new RfRange(
+                scale.back(expected.place()), scale.back(expected.place() - half), scale.back(expected.place() + half));
+        CandidatesWithin.Standing standing =
+                Math.abs(d) <= BAND * spread ? CandidatesWithin.Standing.LEFT : CandidatesWithin.Standing.OUT;
+        return new CandidatesWithin.Each(name, range, chance, expected.from(), standing);
     }
 
     private Optional<Expected> expected(Candidate candidate) {
+        Optional<Foretelling.Reading> beside = candidate.sameAs().flatMap(foretelling::read);
+        if (beside.isPresent()) {
+            return Optional.of(new Expected(
+                    Scale.RF, beside.get().rf(), beside.get().deviation(), CandidatesWithin.From.REFERENCE, rf));
+        }
         if (candidate.hrf().isPresent()) {
             // without reference spots beside it the sample's own Rf is off by as much as between laboratories
             boolean corrected = question.unknownHrf().isPresent();
             return Optional.of(new Expected(
+                    Scale.RF,
                     candidate.hrf().getAsDouble() / 100,
                     corrected ? PlateComparison.AFTER_CORRECTION : PlateComparison.BETWEEN_LABORATORIES,
                     corrected ? CandidatesWithin.From.CORRECTED : CandidatesWithin.From.PRINTED,
@@ -96,37 +132,16 @@ final class CandidateComparison {
         OptionalDouble printed = candidate.rf();
         if (printed.isPresent()) {
             return Optional.of(new Expected(
-                    printed.getAsDouble(), PlateComparison.BETWEEN_LABORATORIES, CandidatesWithin.From.PRINTED, rf));
+                    Scale.RF,
+                    printed.getAsDouble(),
+                    PlateComparison.BETWEEN_LABORATORIES,
+                    CandidatesWithin.From.PRINTED,
+                    rf));
         }
-        return adviser.flatMap(model -> question.eluent()
-                .flatMap(eluent -> candidate.structure().flatMap(structure -> foretold(model, eluent, structure))));
-    }
-
-    private Optional<Expected> foretold(Adviser model, PlateEluent eluent, GroupCounts structure) {
-        if (eluent.sorbent() != Sorbent.SILICA || eluent.additive().isPresent()) {
-            return Optional.empty();
-        }
-        Question asked = new Question(
-                        eluent.sorbent(),
-                        eluent.weak(),
-                        eluent.strong(),
-                        Optional.empty(),
-                        List.of("1"),
-                        List.of(),
-                        Window.USUAL,
-                        eluent.setting(),
-                        Glassware.usual(eluent.setting()))
-                .knowing(Map.of("1", structure));
-        try {
-            SpotForecast spot = model.predict(asked, List.of(eluent.percentStrong()))
-                    .get(0)
-                    .spots()
-                    .get(0);
-            double spread = (spot.high() - spot.low()) / (2 * BAND);
-            return Optional.of(new Expected(spot.rf(), spread, CandidatesWithin.From.MODEL, rf));
-        } catch (Refusal noModel) {
-            // two solvents of which not even theory exists: nothing is foretold
-            return Optional.empty();
-        }
+        return candidate
+                .structure()
+                .flatMap(foretelling::expected)
+                .map(told ->
+                        new Expected(Scale.LOGIT, told.logit(), told.deviation(), CandidatesWithin.From.MODEL, rf));
     }
 }

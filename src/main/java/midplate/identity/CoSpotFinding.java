@@ -22,10 +22,16 @@ record CoSpotFinding(Kind kind, OptionalDouble chance) {
         ONE_UNSIZED,
         /** One spot, though the lanes beside it lie so far apart that two should show. */
         ONE_AGAINST_GAP,
+        /** The same, and it lies on the reference: the sample seems not to be in the lane. */
+        ONE_ON_REFERENCE,
+        /** The same, and it lies on the sample: the reference seems not to be in the lane. */
+        ONE_ON_SAMPLE,
         /** Two spots as far apart as the lanes. */
         SPLIT,
         /** Two spots, though the lanes beside it do not lie so far apart. */
         SPLIT_AGAINST_GAP,
+        /** Two spots, though the lanes beside it do not part. */
+        SPLIT_AGAINST_EQUAL,
         /** No spot near. */
         MISSING
     }
@@ -34,6 +40,9 @@ record CoSpotFinding(Kind kind, OptionalDouble chance) {
     private static final double LONG_BELOW = 0.15;
     /** Two compounds in one spot are so much of their gap longer [1] (own choice). */
     private static final double GAP_SHOWS = 0.9;
+
+    /** A spot that lies farther than this share of the run above or below both is neither of them [1] (own choice). */
+    private static final double FAR = 0.15;
 
     /**
      * What a lane says.
@@ -44,7 +53,10 @@ record CoSpotFinding(Kind kind, OptionalDouble chance) {
      * @param further the other spots of both, which account for spots of the lane
      */
     static CoSpotFinding of(List<ReadSpot> lane, ReadSpot one, ReadSpot other, List<ReadSpot> further) {
+        double low = Math.min(one.mm(), other.mm()) - FAR * one.runMm();
+        double high = Math.max(one.mm(), other.mm()) + FAR * one.runMm();
         List<ReadSpot> near = lane.stream()
+                .filter(spot -> spot.mm() >= low && spot.mm() <= high)
                 .filter(spot -> further.stream()
                         .noneMatch(each -> each.distance(spot) < Math.min(one.distance(spot), other.distance(spot))))
                 .sorted(Comparator.comparingDouble(spot -> Math.min(one.distance(spot), other.distance(spot))))
@@ -62,9 +74,23 @@ record CoSpotFinding(Kind kind, OptionalDouble chance) {
         double apart = Math.abs(distance - one.distance(other));
         double deviation = Math.sqrt(one.variance() + other.variance());
         boolean fits = apart < Math.max(PlateComparison.FITS * distance, PlateComparison.FITS_WITHIN * deviation);
-        return fits
-                ? new CoSpotFinding(Kind.SPLIT, OptionalDouble.of(PlateComparison.SECOND_SPOT))
-                : new CoSpotFinding(Kind.SPLIT_AGAINST_GAP, OptionalDouble.empty());
+        if (fits) {
+            return new CoSpotFinding(Kind.SPLIT, OptionalDouble.of(PlateComparison.SECOND_SPOT));
+        }
+        boolean equal = PlateComparison.chanceOfGap(one.distance(other), deviation) > PlateComparison.UNREMARKABLE;
+        return new CoSpotFinding(equal ? Kind.SPLIT_AGAINST_EQUAL : Kind.SPLIT_AGAINST_GAP, OptionalDouble.empty());
+    }
+
+    /** One spot where two should show: on one of the two lanes, or on neither. */
+    private static Kind against(ReadSpot lane, ReadSpot one, ReadSpot other) {
+        if (isOn(lane, other) && !isOn(lane, one)) {
+            return Kind.ONE_ON_REFERENCE;
+        }
+        return isOn(lane, one) && !isOn(lane, other) ? Kind.ONE_ON_SAMPLE : Kind.ONE_AGAINST_GAP;
+    }
+
+    private static boolean isOn(ReadSpot lane, ReadSpot spot) {
+        return lane.distance(spot) < PlateComparison.FITS_WITHIN * Math.sqrt(lane.variance() + spot.variance());
     }
 
     private static CoSpotFinding merged(ReadSpot lane, ReadSpot one, ReadSpot other) {
@@ -72,7 +98,8 @@ record CoSpotFinding(Kind kind, OptionalDouble chance) {
         double gap = one.distance(other);
         double usual = PlateComparison.CO_SPOT_LONGER * Math.sqrt(one.sizeMm() * other.sizeMm());
         if (!sized) {
-            return new CoSpotFinding(gap > usual ? Kind.ONE_AGAINST_GAP : Kind.ONE_UNSIZED, OptionalDouble.empty());
+            return new CoSpotFinding(
+                    gap > usual ? against(lane, one, other) : Kind.ONE_UNSIZED, OptionalDouble.empty());
         }
         double asOne = PlateComparison.longer(lane.sizeMm(), usual);
         double asTwo = PlateComparison.longer(lane.sizeMm(), usual + GAP_SHOWS * gap);
@@ -80,6 +107,7 @@ record CoSpotFinding(Kind kind, OptionalDouble chance) {
                 > PlateComparison.SPEAKS_AGAINST * PlateComparison.densityOfLonger(asTwo);
         double chance = PlateComparison.chanceOfLonger(asOne);
         return new CoSpotFinding(
-                against ? Kind.ONE_AGAINST_GAP : chance < LONG_BELOW ? Kind.LONG : Kind.ONE, OptionalDouble.of(chance));
+                against ? against(lane, one, other) : chance < LONG_BELOW ? Kind.LONG : Kind.ONE,
+                OptionalDouble.of(chance));
     }
 }

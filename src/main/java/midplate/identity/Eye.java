@@ -79,6 +79,6 @@ final class Eye {
     }
 
     private static Message said(Row row) {
-        return Message.of("group." + row.group());
+        return WayNames.group(row.group());
     }
 }

@@ -29,32 +29,40 @@ final class FurtherEluents {
     /** The eluents, by the mean of their chances over all that is to be parted from the sample. */
     List<NextEluent> next(List<Verdict> verdicts, Optional<CandidatesWithin> candidates) {
         Optional<PlateEluent> eluent = question.eluent();
-        List<Compound> others = new ArrayList<>();
-        OptionalDouble rf = OptionalDouble.empty();
+        List<Pair> pairs = new ArrayList<>();
         for (Verdict verdict : verdicts) {
             if (verdict.outcome() != Verdict.Outcome.DIFFERENT && verdict.rf().isPresent()) {
-                rf = verdict.rf();
-                others.add(reference(verdict));
+                pairs.add(new Pair(sample(verdict.rf()), reference(verdict)));
             }
         }
-        if (others.isEmpty()) {
+        if (pairs.isEmpty()) {
+            Compound sample = sample(verdicts.stream()
+                    .map(Verdict::rf)
+                    .filter(OptionalDouble::isPresent)
+                    .findFirst()
+                    .orElse(OptionalDouble.empty()));
             candidates.ifPresent(left -> left.each().stream()
-                    .filter(each -> each.chanceWithin() >= PlateComparison.COUNTS_FROM)
+                    .filter(each -> each.standing() == CandidatesWithin.Standing.LEFT)
                     .sorted(Comparator.comparingDouble(CandidatesWithin.Each::chanceWithin)
                             .reversed())
-                    .forEach(each -> others.add(candidate(each))));
+                    .forEach(each -> pairs.add(new Pair(sample, candidate(each)))));
         }
-        if (eluent.isEmpty() || others.isEmpty()) {
-            return List.of();
-        }
-        OptionalDouble read = rf;
-        Compound sample = question.unknown()
+        return eluent.isEmpty()
+                ? List.of()
+                : PartingWords.sourcedOnce(merged(pairs.stream()
+                        .limit(MOST_ASKED)
+                        .map(pair -> parting.apart(eluent.get(), pair.one(), pair.other(), ALL))
+                        .toList()));
+    }
+
+    /** A spot of the sample and what it is to be parted from. */
+    private record Pair(Compound one, Compound other) {}
+
+    /** The sample by its spot at this Rf; each of its spots may be another compound. */
+    private Compound sample(OptionalDouble read) {
+        return question.unknown()
                 .map(known -> new Compound(known.name(), read.isPresent() ? read : known.rf(), known.structure()))
                 .orElse(new Compound("?", read, Optional.empty()));
-        return merged(others.stream()
-                .limit(MOST_ASKED)
-                .map(other -> parting.apart(eluent.get(), sample, other, ALL))
-                .toList());
     }
 
     /** A reference where it was read beside the sample. */
@@ -70,22 +78,26 @@ final class FurtherEluents {
                 known.flatMap(Compound::structure));
     }
 
+    /** A candidate where it is said to lie; what the model foretold is no reading. */
     private Compound candidate(CandidatesWithin.Each each) {
         Optional<Candidate> known = question.candidates().stream()
                 .filter(one -> one.name().equals(each.name()))
                 .findFirst();
-        return new Compound(each.name(), OptionalDouble.of(each.rf().value()), known.flatMap(Candidate::structure));
+        OptionalDouble said = each.from() == CandidatesWithin.From.MODEL
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(each.rf().value());
+        return new Compound(each.name(), said, known.flatMap(Candidate::structure));
     }
 
     private static List<NextEluent> merged(List<List<NextEluent>> lists) {
-        Map<List<Solvent>, List<NextEluent>> byPair = new LinkedHashMap<>();
+        Map<List<Solvent>, List<NextEluent>> byJar = new LinkedHashMap<>();
         for (List<NextEluent> list : lists) {
             Map<List<Solvent>, NextEluent> best = new LinkedHashMap<>();
-            list.forEach(next -> best.putIfAbsent(List.of(next.weak(), next.strong()), next));
-            best.forEach((pair, next) ->
-                    byPair.computeIfAbsent(pair, none -> new ArrayList<>()).add(next));
+            list.forEach(next -> best.putIfAbsent(next.solvents(), next));
+            best.forEach((jar, next) ->
+                    byJar.computeIfAbsent(jar, none -> new ArrayList<>()).add(next));
         }
-        return byPair.values().stream()
+        return byJar.values().stream()
                 .sorted(Comparator.comparingDouble((List<NextEluent> each) ->
                         -each.stream().mapToDouble(NextEluent::chanceApart).sum()))
                 // what is told is the chance for the pair of compounds that parts worst there

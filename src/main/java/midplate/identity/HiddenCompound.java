@@ -76,7 +76,7 @@ final class HiddenCompound {
     double between(double low, double high) {
         double inside = forecast(new Window(Math.max(Reading.AT_START_RF, low), Math.min(Reading.AT_FRONT_RF, high)))
                 .chance();
-        double somewhere = 1 - onPlate.below() - onPlate.above();
+        double somewhere = 1 - atStart() - atFront();
         return somewhere > 0 ? Math.min(1, inside / somewhere) : 0;
     }
 

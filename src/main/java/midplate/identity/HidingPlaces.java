@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.function.Function;
 import midplate.identity.PurityAnswer.Hidden;
 import midplate.identity.PurityAnswer.Kind;
 import midplate.words.Digits;
@@ -39,7 +38,7 @@ final class HidingPlaces {
                 new Hidden(Kind.BLIND, OptionalDouble.empty(), blindness.said()),
                 baseline(),
                 front(),
-                new Hidden(Kind.VOLATILE, OptionalDouble.empty(), Message.of("pure.hide-volatile")));
+                leaving());
     }
 
     /** Two centres are seen as two where they lie a spot's diameter apart [1 in Rf]; own choice. */
@@ -71,32 +70,36 @@ final class HidingPlaces {
                         Message.of("pure.hide-like"))));
     }
 
+    /** Without a chance: what stays there, salts, polymers, inorganic matter, is not what the model was measured with. */
     private Hidden baseline() {
-        List<Message> parts = new ArrayList<>();
-        parts.add(question.startSpot()
-                .map(start -> switch (start) {
-                    case NONE -> Message.of("pure.start-none");
-                    case WEAK -> Message.of("pure.start-weak");
-                    case STRONG -> Message.of("pure.start-strong");
-                })
-                .orElse(Message.of("pure.start-unsaid")));
-        hidden.ifPresent(each -> parts.add(Message.of("pure.start-chance", "percent", percent(each.atStart()))));
-        return new Hidden(Kind.BASELINE, chance(HiddenCompound::atStart), Sentences.joined(parts));
+        return new Hidden(
+                Kind.BASELINE,
+                OptionalDouble.empty(),
+                question.startSpot()
+                        .map(start -> switch (start) {
+                            case NONE -> Message.of("pure.start-none");
+                            case WEAK -> Message.of("pure.start-weak");
+                            case STRONG -> Message.of("pure.start-strong");
+                        })
+                        .orElse(Message.of("pure.start-unsaid")));
     }
 
-    private Hidden front() {
+    /** Without a chance for the same reason: grease and plasticizers were not measured. */
+    private static Hidden front() {
+        return new Hidden(Kind.FRONT, OptionalDouble.empty(), Message.of("pure.hide-front"));
+    }
+
+    private Hidden leaving() {
         List<Message> parts = new ArrayList<>();
-        parts.add(Message.of("pure.hide-front"));
-        hidden.ifPresent(each -> parts.add(Message.of("pure.front-chance", "percent", percent(each.atFront()))));
-        return new Hidden(Kind.FRONT, chance(HiddenCompound::atFront), Sentences.joined(parts));
+        parts.add(Message.of("pure.hide-volatile"));
+        if (Volatility.of(question.spot().structure()) == Volatility.Volatile.MAY_LEAVE) {
+            parts.add(Message.of("pure.hide-volatile-itself"));
+        }
+        return new Hidden(Kind.VOLATILE, OptionalDouble.empty(), Sentences.joined(parts));
     }
 
     /** A chance as people say it [%]. */
     static double percent(double chance) {
         return Digits.aboutPercent(WHOLE * chance);
-    }
-
-    private OptionalDouble chance(Function<HiddenCompound, Double> which) {
-        return hidden.map(which).map(OptionalDouble::of).orElse(OptionalDouble.empty());
     }
 }

@@ -12,12 +12,19 @@ import midplate.words.Message;
  * @param system the tabulated system, where one was asked for
  * @param text how it was corrected
  * @param warnings what to mind
+ * @param cautions what to mind at the bench
  */
-public record HrfAnswer(List<Corrected> corrected, Optional<HrfSystem> system, Message text, List<Message> warnings) {
+public record HrfAnswer(
+        List<Corrected> corrected,
+        Optional<HrfSystem> system,
+        Message text,
+        List<Message> warnings,
+        List<Message> cautions) {
     /** Keeps its own copies. */
     public HrfAnswer {
         corrected = List.copyOf(corrected);
         warnings = List.copyOf(warnings);
+        cautions = List.copyOf(cautions);
     }
 
     /**
@@ -25,7 +32,7 @@ public record HrfAnswer(List<Corrected> corrected, Optional<HrfSystem> system, M
      *
      * @param name what it is called
      * @param hrf its corrected hRf [1], 0 to 100
-     * @param low the lower end of its 90 % band from reading [1]
+     * @param low the lower end of its 90 % band, from reading and between laboratories [1]
      * @param high the upper end [1]
      * @param text that in a sentence
      */

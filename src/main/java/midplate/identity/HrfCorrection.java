@@ -13,7 +13,9 @@ import midplate.words.Message;
  *
  * <p>With x between the measured x₀ and x₁ of neighbouring pairs, w = (x − x₀)/(x₁ − x₀) and the slope m = (y₁ − y₀)/(x₁ − x₀), the
  * corrected value is y = y₀ + m·(x − x₀) [hRf, 0 to 100]. Errors σ of reading, alike for all spots, give it the standard deviation
- * m·σ·√(1 + (1 − w)² + w²), where the ends 0 and 100 have no error (own algebra). Outside 0 to 100 it is refused.
+ * m·σ·√(1 + (1 − w)² + w²), where the ends 0 and 100 have no error (own algebra). To its square come that of what corrected values still
+ * differ by between laboratories, and, where a reference spot beside it is far off or the slope unlike 1, that of half of what the
+ * farther one is off by. Outside 0 to 100 it is refused.
  *
  * @see "Stead1982"
  */
@@ -23,7 +25,13 @@ public final class HrfCorrection {
     /** Factor of a 90 % band of a normal spread [1]. */
     private static final double BAND = 1.645;
     /** A reference spot so far from its published place says that the plate is another one [hRf] (own choice). */
-    private static final double FAR = 15;
+    private static final double FAR = 10;
+    /** What corrected values still differ by between laboratories [hRf]; from memory: 2 to 4. */
+    private static final double LABORATORIES = 100 * PlateComparison.AFTER_CORRECTION;
+    /** A line is unlike that of the table where its slope is above this or below one by this [1] (own choice). */
+    private static final double STEEP = 2;
+    /** The share of that offset which the correction may leave [1] (own choice). */
+    private static final double OFFSET_LEFT = 0.5;
 
     private static final double END = 100;
 
@@ -47,6 +55,10 @@ public final class HrfCorrection {
     record Pair(String name, double measured, double published) {
         boolean isEnd() {
             return name.isEmpty();
+        }
+
+        double offset() {
+            return Math.abs(measured - published);
         }
     }
 
@@ -79,7 +91,8 @@ public final class HrfCorrection {
                 question.measured().stream().map(spot -> corrected(spot, line)).toList(),
                 system,
                 Message.of("hrf.how", "count", given.size()),
-                warnings(given, system));
+                warnings(given, line, system),
+                cautions(system));
     }
 
     private static HrfAnswer.Corrected corrected(HrfQuestion.Spot spot, List<Pair> line) {
@@ -94,7 +107,10 @@ public final class HrfCorrection {
         double value = low.published() + part * (high.published() - low.published());
         double ofLow = low.isEnd() ? 0 : 1 - part;
         double ofHigh = high.isEnd() ? 0 : part;
-        double half = BAND * slope * READING * Math.sqrt(1 + ofLow * ofLow + ofHigh * ofHigh);
+        double reading = slope * READING * Math.sqrt(1 + ofLow * ofLow + ofHigh * ofHigh);
+        double offset = Math.max(low.offset(), high.offset());
+        double doubtful = offset > FAR || isUnlike(slope) ? OFFSET_LEFT * offset : 0;
+        double half = BAND * Math.sqrt(reading * reading + LABORATORIES * LABORATORIES + doubtful * doubtful);
         double least = Math.max(0, value - half);
         double most = Math.min(END, value + half);
         Message text = Message.of(
@@ -102,7 +118,22 @@ public final class HrfCorrection {
         return new HrfAnswer.Corrected(spot.name(), value, least, most, text);
     }
 
-    private static List<Message> warnings(List<Pair> given, Optional<HrfSystem> system) {
+    private static boolean isUnlike(double slope) {
+        return slope > STEEP || slope < 1 / STEEP;
+    }
+
+    private static List<Message> cautions(Optional<HrfSystem> system) {
+        List<Message> cautions = new ArrayList<>();
+        cautions.add(Message.of("hrf.caution-standards"));
+        cautions.add(Message.of("hrf.caution-eluent"));
+        if (system.isEmpty() || system.get().conditions().contains("potassium hydroxide")) {
+            cautions.add(Message.of("hrf.caution-dip"));
+        }
+        cautions.add(Message.of("hrf.caution-sheet"));
+        return cautions;
+    }
+
+    private static List<Message> warnings(List<Pair> given, List<Pair> line, Optional<HrfSystem> system) {
         List<Message> warnings = new ArrayList<>();
         system.ifPresent(known -> {
             warnings.add(Message.of("hrf.conditions", "id", known.id()));
@@ -119,9 +150,26 @@ public final class HrfCorrection {
             }
         });
         for (Pair pair : given) {
-            if (Math.abs(pair.measured() - pair.published()) > FAR) {
+            if (pair.offset() > FAR) {
                 warnings.add(Message.of(
                         "hrf.far", "name", pair.name(), "measured", pair.measured(), "published", pair.published()));
+            }
+        }
+        for (int i = 1; i < line.size(); i++) {
+            Pair low = line.get(i - 1);
+            Pair high = line.get(i);
+            double slope = (high.published() - low.published()) / (high.measured() - low.measured());
+            if (isUnlike(slope)) {
+                warnings.add(Message.of(
+                        "hrf.slope",
+                        "from",
+                        low.measured(),
+                        "to",
+                        high.measured(),
+                        "publishedFrom",
+                        low.published(),
+                        "publishedTo",
+                        high.published()));
             }
         }
         return warnings;

@@ -2,11 +2,13 @@ package midplate.identity;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.stream.Stream;
 import midplate.advice.Adviser;
 import midplate.advice.ApartNames;
@@ -27,6 +29,7 @@ import midplate.advice.Wishes;
 import midplate.catalogue.PairBasis;
 import midplate.catalogue.SolventCatalogue;
 import midplate.chemistry.GroupCounts;
+import midplate.chemistry.Solvent;
 import midplate.chemistry.Sorbent;
 import midplate.plate.Eluent;
 import midplate.plate.Reading;
@@ -67,13 +70,16 @@ public final class ModelledParting implements PartingEluents {
             Consultation consultation = adviser.consult(question(here, one, other));
             Replacements others = consultation.others(
                     new OthersWish(OptionalDouble.of(here.percentStrong()), Optional.of(OtherRank.APART)));
-            return Stream.concat(
+            Set<Solvent> alone = new HashSet<>();
+            return PartingWords.sourcedOnce(Stream.concat(
                             ratios(here, consultation.curves(), others.of().basis()).stream(),
                             others.others().stream().map(found -> pair(here, found)))
                     .filter(next -> next.chanceApart() >= LEAST_CHANCE)
                     .sorted(Comparator.comparingDouble(NextEluent::chanceApart).reversed())
+                    .filter(next -> next.solvents().size() > 1
+                            || alone.add(next.solvents().get(0)))
                     .limit(most)
-                    .toList();
+                    .toList());
         } catch (Refusal noModel) {
             // two solvents of which not even theory exists: there is nothing to advise from
             return List.of();

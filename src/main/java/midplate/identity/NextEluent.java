@@ -1,5 +1,6 @@
 package midplate.identity;
 
+import java.util.List;
 import midplate.advice.Ratio;
 import midplate.catalogue.PairBasis;
 import midplate.chemistry.Solvent;
@@ -23,4 +24,14 @@ public record NextEluent(
         PairBasis basis,
         double chanceApart,
         double expectedGap,
-        Message text) {}
+        Message text) {
+    /** The same with another sentence. */
+    NextEluent saying(Message sentence) {
+        return new NextEluent(weak, strong, ratio, basis, chanceApart, expectedGap, sentence);
+    }
+
+    /** What is poured: both solvents, or the one that stands alone; a pure liquid is one eluent whatever it was paired with. */
+    List<Solvent> solvents() {
+        return ratio.strong() == 0 ? List.of(weak) : ratio.weak() == 0 ? List.of(strong) : List.of(weak, strong);
+    }
+}

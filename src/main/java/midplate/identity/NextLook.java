@@ -29,10 +29,18 @@ final class NextLook {
                 .mapToDouble(draw -> draw.minutesToNextGrade(most))
                 .toArray());
         return switch (verdict.state()) {
-            case FINISHED, GONE_WRONG -> Optional.empty();
+            case FINISHED ->
+                isUnseenOnce(question) ? Optional.of(look(last, A_PLATE, "done.look-confirm")) : Optional.empty();
+            case GONE_WRONG -> Optional.empty();
             case STALLED -> Optional.of(look(last, most / 2, "done.look-stalled"));
             case RUNNING, NOT_TOLD -> Optional.of(look(last, Math.min(most, inHalf), "done.look-again"));
         };
+    }
+
+    private static boolean isUnseenOnce(ReactionQuestion question) {
+        return question.first(SpeciesPart.START)
+                .filter(start -> new ReactionSight(question, start).isUnseenOnce(start.name()))
+                .isPresent();
     }
 
     /** Before enough was seen. */

@@ -66,6 +66,11 @@ record PairEvidence(List<PlateEvidence> all) {
         return 1 / Math.sqrt(weights());
     }
 
+    /** The least gap that would have been told with the usual power [1 in Rf]. */
+    double leastToldRf() {
+        return PlateComparison.leastTold(deviationRf(), stated());
+    }
+
     /** Where the sample's spot lies, the mean [1]. */
     double rf() {
         return telling().stream()

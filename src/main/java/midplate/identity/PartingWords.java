@@ -1,5 +1,8 @@
 package midplate.identity;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
 import midplate.advice.Ratio;
 import midplate.catalogue.LocalizationClass;
 import midplate.catalogue.PairBasis;
@@ -14,6 +17,9 @@ import midplate.words.Message;
  * @see "SnyderKirklandDolan2010"
  */
 final class PartingWords {
+    private static final String SOURCED = "same.next-sourced";
+    private static final Set<String> OF_CLASSES = Set.of("same.why-same-class", "same.why-other-class");
+
     private final SolventCatalogue catalogue;
 
     PartingWords(SolventCatalogue catalogue) {
@@ -47,6 +53,23 @@ final class PartingWords {
                 "why",
                 why(here, weak, last));
         return new NextEluent(weak, strong, ratio, basis, chance, gap, text);
+    }
+
+    /** These eluents, the source of the classes of solvents told beside the first that speaks of them, and there only. */
+    static List<NextEluent> sourcedOnce(List<NextEluent> eluents) {
+        List<NextEluent> told = new ArrayList<>();
+        boolean sourced = false;
+        for (NextEluent eluent : eluents) {
+            Message bare = bare(eluent.text());
+            boolean speaks = bare.args().get("why") instanceof Message why && OF_CLASSES.contains(why.key());
+            told.add(eluent.saying(speaks && !sourced ? Message.of(SOURCED, "next", bare) : bare));
+            sourced = sourced || speaks;
+        }
+        return told;
+    }
+
+    private static Message bare(Message text) {
+        return text.key().equals(SOURCED) && text.args().get("next") instanceof Message bare ? bare : text;
     }
 
     private Message why(PlateEluent here, Solvent weak, Solvent strong) {

@@ -67,14 +67,16 @@ final class PlateComparison {
     static final double BETWEEN_LABORATORIES = 0.07;
     /** Spread of an hRf after correction with reference spots, on the scale of Rf [1]; from memory: 2 to 4 hRf. */
     static final double AFTER_CORRECTION = 0.03;
-    /** A candidate counts as within where it lies so near with at least this chance [1] (own choice). */
-    static final double COUNTS_FROM = 0.1;
+    /**
+     * What the model errs by for a reference holds for another compound but for this share of it [1] (own choice): part of it belongs to
+     * the plate and the pair of solvents, part to the compound.
+     */
+    static final double OWN_SHARE = 0.5;
 
     private static final TDistribution GAP = new TDistribution(null, DEGREES);
     private static final TDistribution SIZE = new TDistribution(null, SIZE_DEGREES);
     private static final double BAND = GAP.inverseCumulativeProbability(0.95);
-    private static final double LEAST =
-            GAP.inverseCumulativeProbability(1 - STATED / 2) + GAP.inverseCumulativeProbability(POWER);
+    private static final double POWERED = GAP.inverseCumulativeProbability(POWER);
 
     private PlateComparison() {}
 
@@ -101,9 +103,13 @@ final class PlateComparison {
         return BAND * deviation;
     }
 
-    /** The least gap that is told with the usual power, from the lanes alone, in the unit of its deviation. */
-    static double leastTold(double deviation) {
-        return LEAST * deviation;
+    /**
+     * The least gap that the lanes of one plate tell with the usual power, in the unit of its deviation.
+     *
+     * @param stated below which chance of one compound two are called different [1]
+     */
+    static double leastTold(double deviation, double stated) {
+        return (GAP.inverseCumulativeProbability(1 - stated / 2) + POWERED) * deviation;
     }
 
     /** How much longer a co-spot is than expected, in its own spread: ln(d / expected) / spread [1]. */

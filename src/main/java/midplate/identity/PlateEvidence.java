@@ -14,9 +14,18 @@ import java.util.Optional;
  * @param ofSample how many spots the sample shows
  * @param ofReference how many the reference shows
  * @param coSpot what the co-spot says, where one ran
+ * @param ofSampleUnlike two lanes of the sample that contradict each other, if two do
+ * @param ofReferenceUnlike the same for the reference
  */
 record PlateEvidence(
-        ReadPlate plate, ReadSpot one, ReadSpot other, int ofSample, int ofReference, Optional<CoSpotFinding> coSpot) {
+        ReadPlate plate,
+        ReadSpot one,
+        ReadSpot other,
+        int ofSample,
+        int ofReference,
+        Optional<CoSpotFinding> coSpot,
+        Optional<List<ReadSpot>> ofSampleUnlike,
+        Optional<List<ReadSpot>> ofReferenceUnlike) {
     /** A spot of a reference is its own where it is so many times as long as the next one [1] (own choice); else the nearest counts. */
     private static final double CLEARLY_LARGER = 1.2;
 
@@ -38,7 +47,15 @@ record PlateEvidence(
         List<ReadSpot> lane = plate.coSpot(reference);
         Optional<CoSpotFinding> coSpot =
                 lane.isEmpty() ? Optional.empty() : Optional.of(CoSpotFinding.of(lane, one, other, further));
-        return Optional.of(new PlateEvidence(plate, one, other, sample.size(), others.size(), coSpot));
+        return Optional.of(new PlateEvidence(
+                plate,
+                one,
+                other,
+                sample.size(),
+                others.size(),
+                coSpot,
+                plate.unlikeLanes(),
+                plate.unlikeLanes(reference)));
     }
 
     /** The spots between the lines, or all where none is. */
@@ -91,13 +108,16 @@ record PlateEvidence(
         return PlateComparison.chanceOfGap(gapRf(), deviationRf());
     }
 
-    /** Whether the co-spot and the lanes beside it contradict each other. */
+    /** Whether lanes of one content, or the co-spot and the lanes beside it, contradict each other. */
     boolean contradicts() {
+        if (ofSampleUnlike.isPresent() || ofReferenceUnlike.isPresent()) {
+            return true;
+        }
         return coSpot.map(found -> switch (found.kind()) {
-                    case ONE_AGAINST_GAP -> true;
+                    case ONE_AGAINST_GAP, ONE_ON_REFERENCE, ONE_ON_SAMPLE, MISSING -> true;
                     // where the lanes lie apart for sure, both say two, and only the distances differ
-                    case SPLIT_AGAINST_GAP -> chanceOfGap() > PlateComparison.UNREMARKABLE;
-                    case ONE, LONG, ONE_UNSIZED, SPLIT, MISSING -> false;
+                    case SPLIT_AGAINST_GAP, SPLIT_AGAINST_EQUAL -> chanceOfGap() > PlateComparison.UNREMARKABLE;
+                    case ONE, LONG, ONE_UNSIZED, SPLIT -> false;
                 })
                 .orElse(false);
     }

@@ -7,6 +7,7 @@ import java.util.function.Function;
 import midplate.advice.Consultation;
 import midplate.advice.Question;
 import midplate.catalogue.WayOfSeeing;
+import midplate.catalogue.WayOfSeeing.Leaves;
 import midplate.catalogue.WaysOfSeeing;
 import midplate.chemistry.Sorbent;
 import midplate.identity.PurityQuestion.StartSpot;
@@ -16,6 +17,8 @@ import midplate.words.Refusal;
 /** Says what a plate saw of a sample, by which means, and what could hide from it. */
 public final class Purity {
     private static final int MOST_NEXT = 3;
+    /** Cautions of single reagents that no general sentence covers. */
+    private static final List<String> OF_ITS_OWN = List.of("dnph", "char");
 
     private final WaysOfSeeing ways;
     private final Function<Question, Consultation> adviser;
@@ -48,8 +51,6 @@ public final class Purity {
         List<NextEluent> next = asked.filter(eluent -> !question.isAtLine())
                 .map(eluent -> next(question, eluent))
                 .orElse(List.of());
-        List<WayOfSeeing> used = new ArrayList<>(question.seenBy());
-        used.addAll(blindness.more());
         return new PurityAnswer(
                 seen(question),
                 new HidingPlaces(question, hidden, blindness).all(),
@@ -59,7 +60,7 @@ public final class Purity {
                 next,
                 secondWays(question, blindness),
                 PurityWarnings.of(question, hidden),
-                cautions(used, next));
+                cautions(question.seenBy(), blindness.more(), next));
     }
 
     private Optional<HiddenCompound> hidden(PlateEluent eluent) {
@@ -71,12 +72,27 @@ public final class Purity {
         }
     }
 
-    private static List<Message> cautions(List<WayOfSeeing> used, List<NextEluent> next) {
-        List<Message> all = new ArrayList<>(Seeing.cautions(used));
-        if (!next.isEmpty()) {
-            all.add(Message.of("pure.caution-eluent"));
+    /** What to mind, short: how to see tells the rest of each way. What a reagent has of its own is said where it was used. */
+    private static List<Message> cautions(List<WayOfSeeing> used, List<WayOfSeeing> advised, List<NextEluent> next) {
+        List<WayOfSeeing> all = new ArrayList<>(used);
+        all.addAll(advised);
+        List<Message> cautions = new ArrayList<>();
+        cautions.add(Message.of("seeing.caution-sheet-first"));
+        if (all.stream().anyMatch(way -> way.cautions().contains("cabinet"))) {
+            cautions.add(Seeing.said("cabinet"));
         }
-        return all;
+        if (all.stream().anyMatch(way -> way.leaves() != Leaves.UNCHANGED)) {
+            cautions.add(Message.of("pure.caution-stains"));
+        }
+        for (String key : OF_ITS_OWN) {
+            if (used.stream().anyMatch(way -> way.cautions().contains(key))) {
+                cautions.add(Seeing.said(key));
+            }
+        }
+        if (!next.isEmpty()) {
+            cautions.add(Message.of("pure.caution-eluent"));
+        }
+        return cautions;
     }
 
     private static Message seen(PurityQuestion question) {

@@ -43,7 +43,7 @@ public final class ReactionCourse {
         }
         ReactionPosterior posterior = ReactionPosterior.of(question, start);
         ReactionVerdict verdict = blind.map(why -> ReactionVerdict.notTold(why, Map.of()))
-                .orElseGet(() -> ReactionVerdict.of(sight, posterior));
+                .orElseGet(() -> ReactionVerdict.of(sight, places, posterior));
         Optional<LookAgain> look = NextLook.after(verdict, question, posterior);
         double until = look.map(LookAgain::atMinutes).orElse(question.lastMinutes());
         return answer(sight, places, verdict, look, new ReactionCurves(until).of(question, posterior));
@@ -64,6 +64,9 @@ public final class ReactionCourse {
                     "product",
                     sight.productName().orElseThrow()));
         }
+        if (sight.isNeverSeen(sight.startName())) {
+            return Optional.of(Message.of("done.start-never-seen", "start", sight.startName()));
+        }
         boolean looked = sight.question().plates().isEmpty()
                 || sight.last().grade(sight.startName()).isPresent();
         return looked
@@ -78,7 +81,10 @@ public final class ReactionCourse {
             Optional<LookAgain> look,
             Map<String, ReactionAnswer.Course> courses) {
         ReactionQuestion question = sight.question();
-        List<Message> warnings = new ArrayList<>(places.jumps());
+        ReactionWarnings seen = new ReactionWarnings(sight);
+        List<Message> warnings = new ArrayList<>(seen.strongerStarts());
+        seen.fallingProduct(verdict.state()).ifPresent(warnings::add);
+        warnings.addAll(places.jumps());
         if (question.first(SpeciesPart.PRODUCT).isEmpty()) {
             warnings.add(Message.of("done.no-product-named"));
         }

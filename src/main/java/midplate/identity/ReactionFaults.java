@@ -78,14 +78,14 @@ public final class ReactionFaults {
         for (int before = at - 1; before >= 0; before--) {
             double earlier = question.plates().get(before).minutes();
             if (earlier >= 0 && earlier <= MOST_MINUTES) {
-                after(field, minutes, before, earlier);
+                after(field, minutes, earlier);
                 return;
             }
         }
     }
 
     /** A plate is compared with the one before it. */
-    private void after(String field, double minutes, int before, double earlier) {
+    private void after(String field, double minutes, double earlier) {
         if (minutes > earlier) {
             return;
         }
@@ -93,8 +93,6 @@ public final class ReactionFaults {
                 field,
                 Message.of(
                         minutes == earlier ? "fault.same-time" : "fault.time-backwards",
-                        "place",
-                        "plates[" + before + "]",
                         "minutes",
                         Allowed.figure(Allowed.number(minutes)),
                         "earlier",

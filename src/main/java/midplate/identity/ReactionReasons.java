@@ -8,6 +8,9 @@ import midplate.words.Message;
 
 /** Says what a verdict on a reaction rests on: which spots, and from which plate on. */
 final class ReactionReasons {
+    /** No chance is told higher [1]: the model is none of the reaction itself. */
+    private static final double SURE = 0.99;
+
     private final ReactionSight sight;
 
     ReactionReasons(ReactionSight sight) {
@@ -28,7 +31,10 @@ final class ReactionReasons {
         baseline(reasons);
         double chance = verdict.chances().getOrDefault(verdict.state(), 0.0);
         if (chance > 0) {
-            reasons.add(Message.of("done.chance", "chance", chance));
+            reasons.add(
+                    chance > SURE
+                            ? Message.of("done.chance-high", "chance", SURE)
+                            : Message.of("done.chance", "chance", chance));
         }
         reasons.addAll(todo(verdict));
         return reasons;
@@ -43,13 +49,17 @@ final class ReactionReasons {
         ReactionPlate since = since(name, plates, now);
         int first = grade(plates.get(0), name);
         if (now == ReactionMark.UNSEEN) {
-            return Message.of("done.start-gone", "spot", name, "minutes", minutes(since));
+            String said = sight.isNeverSeen(name)
+                    ? "done.never-seen"
+                    : since == last ? "done.start-gone-last" : "done.start-gone";
+            return Message.of(said, "spot", name, "minutes", minutes(sight.isNeverSeen(name) ? last : since));
         }
         if (since == plates.get(0)) {
             return Message.of("done.stays", "spot", name, "grade", now, "minutes", minutes(last));
         }
+        boolean lately = since == last;
         return Message.of(
-                now < first ? "done.fell" : "done.rose",
+                now < first ? (lately ? "done.fell-last" : "done.fell") : (lately ? "done.rose-last" : "done.rose"),
                 "spot",
                 name,
                 "first",
@@ -110,7 +120,11 @@ final class ReactionReasons {
         List<Message> todo = new ArrayList<>();
         switch (verdict.state()) {
             case FINISHED -> todo.add(Message.of("done.todo-finished"));
-            case STALLED -> todo.add(Message.of("done.todo-stalled"));
+            case STALLED ->
+                todo.add(Message.of(
+                        sight.latest(sight.startName()).orElse(0) == ReactionMark.FULL
+                                ? "done.todo-not-begun"
+                                : "done.todo-stalled"));
             case GONE_WRONG ->
                 todo.add(Message.of(
                         sight.most(sight.productName().orElse("")) == ReactionMark.UNSEEN

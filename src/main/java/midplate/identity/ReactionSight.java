@@ -57,6 +57,19 @@ final class ReactionSight {
                 .orElse(ReactionMark.UNSEEN);
     }
 
+    /** Whether a spot was looked for, and on no plate seen. */
+    boolean isNeverSeen(String species) {
+        return !with(species).isEmpty() && most(species) == ReactionMark.UNSEEN;
+    }
+
+    /** Whether the latest plate is the only one, of those since a spot was last seen, on which it was looked for. */
+    boolean isUnseenOnce(String species) {
+        List<ReactionPlate> plates = with(species);
+        int before = plates.size() - 2;
+        return latest(species).orElse(ReactionMark.FULL) == ReactionMark.UNSEEN
+                && (before < 0 || plates.get(before).grade(species).orElseThrow() > ReactionMark.UNSEEN);
+    }
+
     /** The strongest of the other spots and of what stays at the start line that is stronger here than when first looked at. */
     int risenOther(ReactionPlate plate) {
         int strongest = ReactionMark.UNSEEN;

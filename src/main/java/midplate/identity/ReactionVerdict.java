@@ -30,7 +30,7 @@ record ReactionVerdict(ReactionState state, Message inWords, Map<ReactionState, 
     private static final double OUTGROWN = 0.85;
 
     /** The verdict on a reaction with enough plates. */
-    static ReactionVerdict of(ReactionSight sight, ReactionPosterior posterior) {
+    static ReactionVerdict of(ReactionSight sight, ReactionRf places, ReactionPosterior posterior) {
         Map<ReactionState, Double> chances = posterior.chances();
         if (isOutgrown(sight)) {
             chances = outgrown(chances);
@@ -44,7 +44,7 @@ record ReactionVerdict(ReactionState state, Message inWords, Map<ReactionState, 
             return notTold(Message.of("done.not-likely-enough", "state", name(best), "chance", chance), chances);
         }
         return switch (best) {
-            case FINISHED -> finished(sight, chances);
+            case FINISHED -> finished(sight, places, chances);
             case STALLED -> stalled(sight, chances);
             case GONE_WRONG -> goneWrong(sight, chances);
             default -> running(sight, chances);
@@ -85,7 +85,8 @@ record ReactionVerdict(ReactionState state, Message inWords, Map<ReactionState, 
                 : notTold(Message.of("done.nothing-yet", "start", start), chances);
     }
 
-    private static ReactionVerdict finished(ReactionSight sight, Map<ReactionState, Double> chances) {
+    private static ReactionVerdict finished(
+            ReactionSight sight, ReactionRf places, Map<ReactionState, Double> chances) {
         if (sight.productName().isEmpty()) {
             return notTold(Message.of("done.end-needs-product", "start", sight.startName()), chances);
         }
@@ -95,17 +96,25 @@ record ReactionVerdict(ReactionState state, Message inWords, Map<ReactionState, 
         if (start.orElse(ReactionMark.FULL) > ReactionMark.UNSEEN) {
             return notTold(Message.of("done.end-needs-no-start", "start", sight.startName()), chances);
         }
-        if (there.orElse(ReactionMark.UNSEEN) == ReactionMark.UNSEEN) {
+        if (there.isEmpty()) {
+            return notTold(
+                    Message.of("done.end-product-not-looked-for", "start", sight.startName(), "product", product),
+                    chances);
+        }
+        if (there.getAsInt() == ReactionMark.UNSEEN) {
             return notTold(Message.of("done.end-needs-product-seen", "product", product), chances);
         }
         Optional<String> rest = sight.plainOther();
         if (rest.isPresent()) {
             return notTold(Message.of("done.end-but-other", "start", sight.startName(), "spot", rest.get()), chances);
         }
+        Optional<Message> cover = new HiddenRest(sight, places).why();
+        if (cover.isPresent()) {
+            return notTold(cover.get(), chances);
+        }
+        String said = sight.isUnseenOnce(sight.startName()) ? "done.finished-once" : "done.finished";
         return new ReactionVerdict(
-                ReactionState.FINISHED,
-                Message.of("done.finished", "start", sight.startName(), "product", product),
-                chances);
+                ReactionState.FINISHED, Message.of(said, "start", sight.startName(), "product", product), chances);
     }
 
     private static ReactionVerdict stalled(ReactionSight sight, Map<ReactionState, Double> chances) {

@@ -3,6 +3,8 @@ package midplate.identity;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * One plate as it is compared: the spots of the sample, and those of each reference and co-spot, lanes of one content taken together.
@@ -47,6 +49,33 @@ final class ReadPlate {
                 .flatMap(lane -> lane.spots().stream())
                 .map(spot -> ReadSpot.of(spot, plate))
                 .toList();
+    }
+
+    /** Two lanes of the sample, one spot each, that one compound would hardly give; the lower first. */
+    Optional<List<ReadSpot>> unlikeLanes() {
+        return unlike(plate.lanes().stream().filter(lane -> lane.role() == LaneRole.UNKNOWN));
+    }
+
+    /** The same for a reference. */
+    Optional<List<ReadSpot>> unlikeLanes(String name) {
+        return unlike(lanes(LaneRole.REFERENCE, name).stream());
+    }
+
+    /** The lowest and the highest lane, judged by the chance asked of lanes alone, shared between all pairs of lanes. */
+    private Optional<List<ReadSpot>> unlike(Stream<ComparedLane> lanes) {
+        List<ReadSpot> single = lanes.filter(lane -> lane.spots().size() == 1)
+                .map(lane -> ReadSpot.of(lane.spots().get(0), plate))
+                .sorted(Comparator.comparingDouble(ReadSpot::mm))
+                .toList();
+        if (single.size() < 2) {
+            return Optional.empty();
+        }
+        ReadSpot low = single.get(0);
+        ReadSpot high = single.get(single.size() - 1);
+        int pairs = single.size() * (single.size() - 1) / 2;
+        double chance = PlateComparison.chanceOfGap(
+                high.boundMm() - low.boundMm(), Math.sqrt(low.variance() + high.variance()));
+        return pairs * chance < PlateComparison.STATED_ALONE ? Optional.of(List.of(low, high)) : Optional.empty();
     }
 
     /** Whether nothing but Rf were noted. */

@@ -47,7 +47,8 @@ public final class SameOrNot {
         List<SampleParts> parts =
                 plates.stream().map(plate -> SampleParts.of(plate, evidence)).toList();
         boolean told = verdicts.stream().allMatch(each -> each.outcome() == Verdict.Outcome.DIFFERENT);
-        Optional<CandidatesWithin> candidates = candidates(question, plates, evidence);
+        Foretelling foretelling = Foretelling.of(adviser, question, evidence);
+        Optional<CandidatesWithin> candidates = candidates(question, plates, evidence, foretelling);
         return new IdentityAnswer(
                 verdicts,
                 parts.stream().flatMap(each -> each.mixture().stream()).findFirst(),
@@ -56,7 +57,7 @@ public final class SameOrNot {
                 parting.map(eluents -> new FurtherEluents(eluents, question).next(verdicts, candidates))
                         .orElse(List.of()),
                 told && candidates.isEmpty() ? List.of() : SecondWays.ALL,
-                warnings(question, plates),
+                warnings(question, plates, foretelling),
                 List.of(Message.of("same.caution-sheet")));
     }
 
@@ -70,7 +71,9 @@ public final class SameOrNot {
 
     private static Optional<Message> unexplained(List<ReadPlate> plates, List<SampleParts> parts) {
         for (int i = 0; i < parts.size(); i++) {
-            List<ReadSpot> spots = parts.get(i).unexplained();
+            List<ReadSpot> spots = plates.get(i).unlikeLanes().isPresent()
+                    ? List.of()
+                    : parts.get(i).unexplained();
             if (!spots.isEmpty()) {
                 return Optional.of(Message.of(
                         "same.unexplained",
@@ -85,10 +88,16 @@ public final class SameOrNot {
         return Optional.empty();
     }
 
-    /** The sample is compared by its lowest spot off the lines that was judged, else its largest. */
+    /** The sample is compared by its largest spot between the lines, on the first plate that shows one. */
     private Optional<CandidatesWithin> candidates(
-            IdentityQuestion question, List<ReadPlate> plates, Map<String, PairEvidence> evidence) {
+            IdentityQuestion question,
+            List<ReadPlate> plates,
+            Map<String, PairEvidence> evidence,
+            Foretelling foretelling) {
         for (ReadPlate plate : plates) {
+            if (plate.unlikeLanes().isPresent()) {
+                continue; // nobody knows which of its lanes is right
+            }
             List<ReadSpot> spots = plate.unknown().stream()
                     .filter(spot -> spot.place() == ReadSpot.Place.BETWEEN)
                     .sorted(Comparator.comparingDouble(ReadSpot::sizeMm).reversed())
@@ -98,18 +107,17 @@ public final class SameOrNot {
                 double alone = Math.sqrt(spot.variance()) / spot.runMm();
                 double told = evidence.values().stream()
                         .filter(pair -> !pair.telling().isEmpty())
-                        .mapToDouble(PairEvidence::deviationRf)
+                        .mapToDouble(PairEvidence::leastToldRf)
                         .min()
-                        .orElse(Math.sqrt(2) * alone);
-                return new CandidateComparison(adviser, question, spot.rf(), alone, PlateComparison.leastTold(told))
-                        .all();
+                        .orElse(PlateComparison.leastTold(Math.sqrt(2) * alone, PlateComparison.STATED_ALONE));
+                return new CandidateComparison(foretelling, question, spot.rf(), alone, told).all();
             }
         }
         return Optional.empty();
     }
 
-    private static List<Message> warnings(IdentityQuestion question, List<ReadPlate> plates) {
-        List<Message> warnings = new ArrayList<>();
+    private static List<Message> warnings(IdentityQuestion question, List<ReadPlate> plates, Foretelling foretelling) {
+        List<Message> warnings = new ArrayList<>(foretelling.contradictions());
         for (ReadPlate plate : plates) {
             if (plate.isOfRfOnly()) {
                 warnings.add(

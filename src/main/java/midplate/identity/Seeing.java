@@ -34,12 +34,20 @@ public final class Seeing {
     public SeeingAnswer look(List<Compound> compounds) {
         List<SeeingAnswer.Way> looked =
                 ways.all().stream().map(way -> look(way, compounds)).toList();
-        List<WayOfSeeing> enough = WaySearch.enough(looked);
+        List<WaySearch.Step> steps = WaySearch.steps(looked);
         return new SeeingAnswer(
                 looked,
-                enough,
-                compounds.isEmpty() ? general() : new SeeingOrder(looked, enough).said(general()),
+                steps.stream().map(WaySearch.Step::way).toList(),
+                compounds.isEmpty() ? general() : new SeeingOrder(looked, steps, leaving(compounds)).said(general()),
                 cautions(ways.all()));
+    }
+
+    /** The compounds that may leave the plate on warming. */
+    private static List<String> leaving(List<Compound> compounds) {
+        return compounds.stream()
+                .filter(each -> Volatility.of(each.structure()) == Volatility.Volatile.MAY_LEAVE)
+                .map(Compound::name)
+                .toList();
     }
 
     private static SeeingAnswer.Way look(WayOfSeeing way, List<Compound> compounds) {
@@ -97,12 +105,16 @@ public final class Seeing {
         return List.copyOf(cautions);
     }
 
-    /** What to mind with one way. */
+    /** What to mind with one way; that the plate is to be dry holds for nearly all and is said once, among the general cautions. */
     public static List<Message> cautions(WayOfSeeing way) {
-        return way.cautions().stream().map(Seeing::said).toList();
+        return way.cautions().stream()
+                .filter(key -> !key.equals(WayOfSeeing.DRY))
+                .map(Seeing::said)
+                .toList();
     }
 
-    private static Message said(String caution) {
+    /** What to mind, by its key. */
+    static Message said(String caution) {
         return Message.of("seeing.caution-" + caution);
     }
 }

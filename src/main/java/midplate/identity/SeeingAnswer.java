@@ -8,7 +8,8 @@ import midplate.words.Message;
  * How to see compounds on a plate.
  *
  * @param ways all ways in the order of use, what leaves the plate as it is first
- * @param enough the fewest ways that show every compound that can be shown, in the order of use; empty where nothing is known
+ * @param enough ways that together show every compound that can be shown, in the order of use: each compound first by one that
+ *     spares the plate where there is such a one, and no more ways than that takes; empty where nothing is known
  * @param order what to do in which order
  * @param cautions what to mind, the safety data sheet first
  */

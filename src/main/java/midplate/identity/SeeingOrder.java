@@ -2,6 +2,7 @@ package midplate.identity;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.IntPredicate;
 import java.util.function.Predicate;
 import java.util.stream.IntStream;
@@ -12,12 +13,21 @@ import midplate.words.Message;
 /** Says in which order to look, for compounds of which something is known. */
 final class SeeingOrder {
     private final List<SeeingAnswer.Way> looked;
-    private final List<WayOfSeeing> enough;
+    private final List<WaySearch.Step> steps;
+    private final List<String> leaving;
     private final List<SeeingAnswer.Seen> compounds;
 
-    SeeingOrder(List<SeeingAnswer.Way> looked, List<WayOfSeeing> enough) {
+    /**
+     * For one answer.
+     *
+     * @param looked what every way does with every compound
+     * @param steps the ways that are enough, in order
+     * @param leaving names of the compounds that may leave the plate on warming
+     */
+    SeeingOrder(List<SeeingAnswer.Way> looked, List<WaySearch.Step> steps, List<String> leaving) {
         this.looked = looked;
-        this.enough = enough;
+        this.steps = steps;
+        this.leaving = leaving;
         this.compounds = looked.get(0).answers();
     }
 
@@ -28,10 +38,8 @@ final class SeeingOrder {
      */
     Message said(Message general) {
         List<Message> parts = new ArrayList<>();
-        if (!enough.isEmpty()) {
-            parts.add(shown());
-        }
-        if (stains(enough) > 1) {
+        parts.addAll(shown());
+        if (steps.stream().filter(SeeingOrder::isStain).count() > 1) {
             parts.add(Message.of("seeing.order-plates"));
         }
         List<Integer> hard = places(at -> best(at) == Sight.MAY_SHOW && !isUnknown(at));
@@ -41,6 +49,9 @@ final class SeeingOrder {
         List<Integer> blind = places(at -> best(at) == Sight.BLIND);
         if (!blind.isEmpty()) {
             parts.add(Message.of("seeing.order-blind", "names", names(blind)));
+        }
+        if (!leaving.isEmpty()) {
+            parts.add(Message.of("seeing.order-leaving", "names", WayNames.given(leaving)));
         }
         List<Integer> unknown = places(this::isUnknown);
         if (!unknown.isEmpty()) {
@@ -85,12 +96,55 @@ final class SeeingOrder {
                 places.stream().map(at -> compounds.get(at).name()).toList());
     }
 
-    private Message shown() {
-        List<Integer> shown = places(at -> best(at) == Sight.SHOWS);
-        return Message.of("seeing.order-shown", "ways", WayNames.listed(enough), "names", names(shown));
+    /** The steps one after the other; before the first stain what may do without it. */
+    private List<Message> shown() {
+        List<Message> parts = new ArrayList<>();
+        for (WaySearch.Step step : steps) {
+            if (isStain(step) && parts.size() == sparing()) {
+                tried().ifPresent(parts::add);
+            }
+            String key = parts.isEmpty()
+                    ? steps.size() == 1 ? "seeing.order-alone" : "seeing.order-first"
+                    : "seeing.order-then";
+            parts.add(Message.of(key, "way", step.way().said(), "names", names(step.shows())));
+        }
+        return parts;
     }
 
-    private static long stains(List<WayOfSeeing> ways) {
-        return ways.stream().filter(way -> way.leaves() == Leaves.DESTROYED).count();
+    private int sparing() {
+        return (int) steps.stream().filter(step -> !isStain(step)).count();
+    }
+
+    /** The ways that spare the plate and may show what else only a stain shows for sure. */
+    private Optional<Message> tried() {
+        List<Integer> stained = steps.stream()
+                .filter(SeeingOrder::isStain)
+                .flatMap(step -> step.shows().stream())
+                .sorted()
+                .toList();
+        List<SeeingAnswer.Way> sparing = looked.stream()
+                .filter(way -> way.way().leaves() != Leaves.DESTROYED)
+                .filter(way -> stained.stream().anyMatch(at -> maySee(way, at)))
+                .toList();
+        List<Integer> perhaps = stained.stream()
+                .filter(at -> sparing.stream().anyMatch(way -> maySee(way, at)))
+                .toList();
+        return perhaps.isEmpty()
+                ? Optional.empty()
+                : Optional.of(Message.of(
+                        "seeing.order-try",
+                        "ways",
+                        WayNames.listed(
+                                sparing.stream().map(SeeingAnswer.Way::way).toList()),
+                        "names",
+                        names(perhaps)));
+    }
+
+    private static boolean maySee(SeeingAnswer.Way way, int compound) {
+        return way.answers().get(compound).sight() == Sight.MAY_SHOW;
+    }
+
+    private static boolean isStain(WaySearch.Step step) {
+        return step.way().leaves() == Leaves.DESTROYED;
     }
 }

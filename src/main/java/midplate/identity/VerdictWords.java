@@ -45,7 +45,7 @@ final class VerdictWords {
                 reasons(outcome),
                 Optional.of(new RfRange(gap, gap - half, gap + half)),
                 OptionalDouble.of(evidence.chanceOfOne()),
-                OptionalDouble.of(PlateComparison.leastTold(evidence.deviationRf())),
+                OptionalDouble.of(evidence.leastToldRf()),
                 OptionalDouble.of(evidence.rf()));
     }
 
@@ -68,6 +68,8 @@ final class VerdictWords {
         List<Message> reasons = new ArrayList<>();
         for (PlateEvidence plate : evidence.telling()) {
             gap(plate, reasons);
+            plate.ofSampleUnlike().ifPresent(lanes -> reasons.add(unlike("same.lanes-of-sample", plate, lanes)));
+            plate.ofReferenceUnlike().ifPresent(lanes -> reasons.add(unlike("same.lanes-of-reference", plate, lanes)));
             plate.coSpot()
                     .ifPresent(coSpot ->
                             reasons.add(Message.of("same.co-" + word(coSpot.kind()), "reference", reference)));
@@ -84,7 +86,8 @@ final class VerdictWords {
         }
         boolean coSpotted =
                 evidence.telling().stream().anyMatch(plate -> plate.coSpot().isPresent());
-        if (evidence.telling().size() > 1 || coSpotted) {
+        boolean several = evidence.telling().size() > 1 || coSpotted;
+        if (several && !evidence.contradicts() && !isAlways(evidence.chanceOfOne())) {
             reasons.add(Message.of("same.together", "times", times(evidence.chanceOfOne())));
         }
         if (outcome == Verdict.Outcome.UNDECIDED && !evidence.contradicts()) {
@@ -93,15 +96,38 @@ final class VerdictWords {
         if (!coSpotted) {
             reasons.add(Message.of("same.no-co-spot", "reference", reference));
         }
-        if (outcome != Verdict.Outcome.DIFFERENT) {
-            reasons.add(Message.of("same.least", "gap", PlateComparison.leastTold(evidence.deviationRf())));
+        if (!coSpotted && outcome != Verdict.Outcome.NOT_TOLD_APART) {
+            reasons.add(Message.of("same.edges"));
+        }
+        double least = evidence.leastToldRf();
+        // beside a gap as large that was not called different the sentence would be wrong
+        if (outcome != Verdict.Outcome.DIFFERENT && Math.abs(evidence.gapRf()) < least) {
+            reasons.add(Message.of("same.least", "gap", least));
         }
         return reasons;
     }
 
+    private Message unlike(String key, PlateEvidence plate, List<ReadSpot> lanes) {
+        return Message.of(
+                key,
+                "plate",
+                plate.plate().number(),
+                "reference",
+                reference,
+                "low",
+                lanes.get(0).rf(),
+                "high",
+                lanes.get(1).rf());
+    }
+
+    /** Whether one compound looks so on about 100 of 100 plates, which says nothing. */
+    private static boolean isAlways(double chance) {
+        return Math.round(100 * chance) >= 100;
+    }
+
     private void gap(PlateEvidence plate, List<Message> reasons) {
         reasons.add(Message.of(
-                "same.gap",
+                isAlways(plate.chanceOfGap()) ? "same.gap-none" : "same.gap",
                 "plate",
                 plate.plate().number(),
                 "one",

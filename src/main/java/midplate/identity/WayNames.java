@@ -19,6 +19,11 @@ final class WayNames {
         return Allowed.either(ways.stream().map(WayOfSeeing::said).toList());
     }
 
+    /** A group as a way answers to it: the ring, where the table counts its carbons. */
+    static Message group(String id) {
+        return id.equals("aromatic-carbon") ? Message.of("seeing.aromatic-ring") : Message.of("group." + id);
+    }
+
     /** Names that somebody gave. */
     static Message given(List<String> names) {
         return Allowed.words(names);

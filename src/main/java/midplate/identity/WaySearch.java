@@ -1,92 +1,105 @@
 package midplate.identity;
 
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.List;
 import midplate.catalogue.WayOfSeeing;
 import midplate.catalogue.WayOfSeeing.Leaves;
 
 /**
- * The fewest ways of seeing that show every compound that any of them shows: of such sets the one that destroys least, then the
- * smallest, then the one used earliest.
+ * Ways of seeing that together show every compound that any of them shows, each compound first by one that spares the plate where
+ * there is such a one: the lamp for what it shows, then for the rest the fewest ways that leave the plate as it is, then the fewest
+ * after which it comes back, then the fewest stains. Among equally few those used earliest.
  */
 final class WaySearch {
     /** So many ways are tried in every combination; more would take too long. */
     private static final int MOST_WAYS = 20;
+    /** What is looked at first by common practice: it costs nothing and harms nothing. */
+    private static final String LAMP = "uv-254";
 
-    private final List<WayOfSeeing> ways;
-    /** For each way the compounds that it shows, a bit each. */
-    private final List<long[]> shown = new ArrayList<>();
-
-    private final int compounds;
+    private final List<SeeingAnswer.Way> looked;
+    private final List<Step> steps = new ArrayList<>();
+    /** Places of the compounds that the steps so far show. */
+    private final BitSet seen = new BitSet();
 
     private WaySearch(List<SeeingAnswer.Way> looked) {
-        List<SeeingAnswer.Way> tried = looked.subList(0, Math.min(MOST_WAYS, looked.size()));
-        this.ways = tried.stream().map(SeeingAnswer.Way::way).toList();
-        this.compounds = tried.isEmpty() ? 0 : tried.get(0).answers().size();
-        for (SeeingAnswer.Way way : tried) {
-            long[] bits = new long[words()];
-            for (int i = 0; i < compounds; i++) {
-                if (way.answers().get(i).sight() == Sight.SHOWS) {
-                    bits[i / Long.SIZE] |= 1L << (i % Long.SIZE);
-                }
-            }
-            shown.add(bits);
+        this.looked = looked;
+    }
+
+    /**
+     * One way of those taken.
+     *
+     * @param way which
+     * @param shows the places of the compounds that it shows and none before it did, at least one
+     */
+    record Step(WayOfSeeing way, List<Integer> shows) {
+        /** Keeps its own copy. */
+        Step {
+            shows = List.copyOf(shows);
         }
     }
 
-    private int words() {
-        return (compounds + Long.SIZE - 1) / Long.SIZE;
-    }
-
-    /** The set, in the order of use; empty where none shows anything for sure. */
-    static List<WayOfSeeing> enough(List<SeeingAnswer.Way> looked) {
+    /** The ways, in the order of use; empty where none shows anything for sure. */
+    static List<Step> steps(List<SeeingAnswer.Way> looked) {
         WaySearch search = new WaySearch(looked);
-        int best = search.best();
-        List<WayOfSeeing> taken = new ArrayList<>();
-        for (int i = 0; i < search.ways.size(); i++) {
-            if ((best >> i & 1) == 1) {
-                taken.add(search.ways.get(i));
-            }
+        looked.stream().filter(way -> way.way().id().equals(LAMP)).forEach(search::take);
+        for (Leaves leaves : Leaves.values()) {
+            List<SeeingAnswer.Way> tried = looked.stream()
+                    .filter(way -> way.way().leaves() == leaves)
+                    .limit(MOST_WAYS)
+                    .toList();
+            search.fewest(tried).forEach(search::take);
         }
-        return taken;
+        return search.steps;
     }
 
-    private int best() {
-        int all = covered((1 << ways.size()) - 1);
-        int best = 0;
-        long least = Long.MAX_VALUE;
-        for (int set = 0; set < 1 << ways.size(); set++) {
-            long cost = cost(set);
-            if (cost < least && covered(set) == all) {
-                best = set;
-                least = cost;
+    private void take(SeeingAnswer.Way way) {
+        BitSet further = shown(way);
+        further.andNot(seen);
+        if (!further.isEmpty()) {
+            steps.add(new Step(way.way(), further.stream().boxed().toList()));
+            seen.or(further);
+        }
+    }
+
+    /** The fewest of some ways that show all that they can show together beyond what is seen already. */
+    private List<SeeingAnswer.Way> fewest(List<SeeingAnswer.Way> tried) {
+        int all = further(tried);
+        List<SeeingAnswer.Way> best = tried;
+        for (int set = 0; set < 1 << tried.size(); set++) {
+            List<SeeingAnswer.Way> some = chosen(tried, set);
+            // sets come so that of two as large the one of earlier ways is met first
+            if ((some.size() < best.size() || best == tried) && further(some) == all) {
+                best = some;
             }
         }
         return best;
     }
 
-    private int covered(int set) {
-        int count = 0;
-        for (int word = 0; word < words(); word++) {
-            long bits = 0;
-            for (int i = 0; i < ways.size(); i++) {
-                bits |= (set >> i & 1) == 1 ? shown.get(i)[word] : 0;
+    private static List<SeeingAnswer.Way> chosen(List<SeeingAnswer.Way> tried, int set) {
+        List<SeeingAnswer.Way> some = new ArrayList<>();
+        for (int i = 0; i < tried.size(); i++) {
+            if ((set >> i & 1) == 1) {
+                some.add(tried.get(i));
             }
-            count += Long.bitCount(bits);
         }
-        return count;
+        return some;
     }
 
-    /** Destroying ways count most, then the number of ways, then how late they are used. */
-    private long cost(int set) {
-        long destroying = 0;
-        long places = 0;
-        for (int i = 0; i < ways.size(); i++) {
-            if ((set >> i & 1) == 1) {
-                destroying += ways.get(i).leaves() == Leaves.DESTROYED ? 1 : 0;
-                places += 1L << i;
+    private int further(List<SeeingAnswer.Way> some) {
+        BitSet all = new BitSet();
+        some.forEach(way -> all.or(shown(way)));
+        all.andNot(seen);
+        return all.cardinality();
+    }
+
+    private static BitSet shown(SeeingAnswer.Way way) {
+        BitSet places = new BitSet();
+        for (int i = 0; i < way.answers().size(); i++) {
+            if (way.answers().get(i).sight() == Sight.SHOWS) {
+                places.set(i);
             }
         }
-        return (destroying << 40) + ((long) Integer.bitCount(set) << 32) + places;
+        return places;
     }
 }

@@ -31,6 +31,7 @@ final class HrfWriter {
         found.system().ifPresent(system -> answer.set("system", system(system)));
         answer.set("text", JsonWriting.message(found.text(), speech.texts()));
         answer.set("warnings", JsonWriting.messages(found.warnings(), speech.texts()));
+        answer.set("cautions", JsonWriting.messages(found.cautions(), speech.texts()));
         return JsonWriting.text(answer);
     }
 

@@ -1,7 +1,9 @@
 package midplate.wire;
 
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -33,11 +35,16 @@ final class IdentityReader {
 
     private final ComparedCompoundReader compounds;
     private final EluentReader eluents;
+    private final Compounds known;
+    /** Which reference has a structural formula, by its canonical SMILES. */
+    private final Map<String, String> formulas = new HashMap<>();
+
     private final ColumnParts parts;
     private final FaultList faults;
 
     IdentityReader(SolventCatalogue catalogue, Compounds compounds, FaultList faults) {
         this.compounds = new ComparedCompoundReader(compounds, faults);
+        this.known = compounds;
         this.eluents = new EluentReader(catalogue, Setting.BENCH, faults);
         this.parts = new ColumnParts(faults);
         this.faults = faults;
@@ -77,11 +84,31 @@ final class IdentityReader {
                     Message.of("allowed.entries", "interval", Allowed.closed(1, MOST_COMPOUNDS)),
                     Message.of("todo.name-reference", "example", "[{\"name\": \"caffeine\"}]"));
         }
-        List<Compound> references = compounds.list(fields, REFERENCES, MOST_COMPOUNDS, new HashSet<>());
+        List<Compound> references = references(fields, new HashSet<>());
         if (!faults.isEmpty()) {
             parts.passOver(REFERENCES);
         }
         return references;
+    }
+
+    private List<Compound> references(JsonFields fields, Set<String> names) {
+        return compounds.each(fields, REFERENCES, MOST_COMPOUNDS, ComparedCompoundReader.FIELDS, each -> {
+            int before = faults.count();
+            Optional<Compound> compound = compounds.compound(each, names);
+            if (faults.count() == before) {
+                compound.ifPresent(
+                        read -> formula(each).ifPresent(smiles -> formulas.putIfAbsent(smiles, read.name())));
+            }
+            return compound;
+        });
+    }
+
+    /** The canonical SMILES of a compound that was read without a fault, where its formula came. */
+    private Optional<String> formula(JsonFields fields) {
+        return fields.any("smiles")
+                .filter(Json.Text.class::isInstance)
+                .map(came -> known.molecule(fields.path("smiles"), ((Json.Text) came).value())
+                        .smiles());
     }
 
     private List<Candidate> candidates(JsonFields fields) {
@@ -93,8 +120,16 @@ final class IdentityReader {
             if (faults.count() > before) {
                 parts.passOver(each.place());
             }
-            return Optional.of(compound.map(known -> new Candidate(known.name(), known.rf(), hrf, known.structure()))
-                    .orElse(new Candidate(NAMELESS, OptionalDouble.empty(), OptionalDouble.empty(), Optional.empty())));
+            Optional<String> sameAs =
+                    faults.count() > before ? Optional.empty() : formula(each).map(formulas::get);
+            return Optional.of(
+                    compound.map(read -> new Candidate(read.name(), read.rf(), hrf, read.structure(), sameAs))
+                            .orElse(new Candidate(
+                                    NAMELESS,
+                                    OptionalDouble.empty(),
+                                    OptionalDouble.empty(),
+                                    Optional.empty(),
+                                    Optional.empty())));
         });
     }
 

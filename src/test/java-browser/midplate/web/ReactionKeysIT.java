@@ -33,7 +33,7 @@ class ReactionKeysIT extends OnReaction {
         key(page, "Enter", "2", "ArrowDown", "2");
         key(page, "Enter", "1", "ArrowDown", "3");
         key(page, "Enter", "ArrowDown", "4");
-        key(page, "Enter", "0");
+        key(page, "Enter", "0", "=");
         assertEquals("SM: not seen, at 240 min", graded(page, 6, 1));
         assertEquals("P: as strong as its own lane, at 240 min", graded(page, 6, 2));
         judged(page);

@@ -28,6 +28,8 @@ class ReactionViewsIT extends OnReaction {
         assertClean(page);
         assertEquals(List.of(), ViewsIT.tooSmall(page, "#check-done "));
         shoot(page, String.format(Locale.ROOT, "reaction-%s-%d", scheme, width).toLowerCase(Locale.ROOT));
+        keys(page, "Enter");
+        assertClean(page);
         ViewsIT.unfold(page);
         page.click("#reaction-add");
         page.click("#reaction-baseline");

@@ -87,6 +87,10 @@ class WaysOfSeeingTest extends CopiedSolventData {
             assertEquals(way.heat() != WayOfSeeing.Heat.NONE, way.cautions().contains("heat"), way.id());
         }
         assertTrue(WAYS.find("dinitrophenylhydrazine").orElseThrow().cautions().contains("dnph"));
+        for (String metal : List.of("phosphomolybdic-acid", "cerium-molybdate", "dragendorff")) {
+            assertTrue(WAYS.find(metal).orElseThrow().cautions().contains("metal"), metal);
+        }
+        assertTrue(WAYS.find("iron-chloride").orElseThrow().cautions().contains("iron"));
         assertTrue(WAYS.find("permanganate").orElseThrow().cautions().contains("oxidizer"));
         assertFalse(WAYS.find("no-such-way").isPresent());
     }

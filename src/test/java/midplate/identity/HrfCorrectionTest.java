@@ -8,6 +8,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import midplate.catalogue.HrfSystem;
 import midplate.catalogue.HrfSystems;
+import midplate.words.Language;
+import midplate.words.Texts;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 
@@ -58,9 +60,56 @@ class HrfCorrectionTest {
 
     @Test
     void aSteeperLineHasTheWiderBand() {
-        HrfAnswer.Corrected steep = corrected(20, 60, 10).corrected().get(0);
-        HrfAnswer.Corrected flat = corrected(60, 20, 30).corrected().get(0);
-        assertTrue(steep.high() - steep.low() > 3 * (flat.high() - flat.low()));
+        HrfAnswer.Corrected steep = corrected(20, 29, 20).corrected().get(0);
+        HrfAnswer.Corrected flat = corrected(29, 20, 29).corrected().get(0);
+        assertTrue(steep.high() - steep.low() > flat.high() - flat.low());
+    }
+
+    // by hand: reading 1.5 in two spots and 3 between laboratories: 1.645 * sqrt(2 * 2.25 + 9) = 6.044
+    @Test
+    void theBandHoldsReadingAndWhatLaboratoriesDifferBy() {
+        HrfAnswer.Corrected spot = corrected(50, 50, 50).corrected().get(0);
+        assertEquals(50 - 6.044, spot.low(), 0.001);
+        assertEquals(50 + 6.044, spot.high(), 0.001);
+    }
+
+    // by hand for 20: slope 11/45, 1.645 * sqrt(0.134 * 1.198 + 9 + 17 * 17) = 28.4, so 4.9 + 28.4 = 33.3
+    @Test
+    void standardsFarOffGiveAWideBandAndAreNamed() {
+        HrfAnswer answer = CORRECTION.correct(new HrfQuestion(
+                Optional.of("TC"),
+                List.of(
+                        new HrfQuestion.Standard("desipramine", OptionalDouble.empty(), 45),
+                        new HrfQuestion.Standard("lidocaine", OptionalDouble.empty(), 50)),
+                List.of(new HrfQuestion.Spot("U", 20))));
+        assertEquals(33.3, answer.corrected().get(0).high(), 0.05);
+        List<String> said = answer.warnings().stream()
+                .map(each -> Texts.of(Language.ENGLISH).render(each))
+                .toList();
+        assertTrue(said.stream().anyMatch(each -> each.startsWith("desipramine ran at 45.0")), said::toString);
+        assertTrue(said.stream().anyMatch(each -> each.startsWith("lidocaine ran at 50.0")), said::toString);
+        assertTrue(answer.warnings().stream().anyMatch(each -> each.key().equals("hrf.slope")));
+    }
+
+    @Test
+    void allOfItCanBeSaidInBothLanguagesWithItsCautions() {
+        for (HrfSystem system : HrfSystems.builtIn().all()) {
+            HrfSystem.HrfStandard first = system.standards().get(0);
+            HrfAnswer answer = CORRECTION.correct(new HrfQuestion(
+                    Optional.of(system.id()),
+                    List.of(new HrfQuestion.Standard(first.name(), OptionalDouble.empty(), 40)),
+                    List.of(new HrfQuestion.Spot("U", 20))));
+            boolean dipped = system.conditions().contains("dipped");
+            assertEquals(dipped ? 4 : 3, answer.cautions().size(), system.id());
+            for (Language language : Language.values()) {
+                Texts texts = Texts.of(language);
+                assertTrue(texts.render(answer.text()).length() > 40);
+                answer.warnings().forEach(texts::render);
+                answer.cautions().forEach(each -> assertTrue(texts.render(each).length() > 40));
+                String said = texts.render(answer.corrected().get(0).text());
+                assertTrue(said.startsWith("U: ") && !said.contains("{"), said);
+            }
+        }
     }
 
     @Test

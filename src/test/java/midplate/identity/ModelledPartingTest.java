@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import midplate.advice.Adviser;
 import midplate.catalogue.SolventCatalogue;
 import midplate.chemistry.GroupCounts;
@@ -55,6 +56,28 @@ class ModelledPartingTest {
                         .toList(),
                 all);
         assertEquals(all.subList(0, 2), PARTING.apart(here(Sorbent.SILICA), ONE, SAME_PLACE, 2));
+    }
+
+    @Test
+    void aPureLiquidComesOnceWhateverItIsPairedWith() {
+        List<List<Solvent>> alone =
+                PARTING.apart(here(Sorbent.SILICA), compound("A", 0.7), compound("B", 0.7), 99).stream()
+                        .map(NextEluent::solvents)
+                        .filter(each -> each.size() == 1)
+                        .toList();
+        assertFalse(alone.isEmpty());
+        assertEquals(Set.copyOf(alone).size(), alone.size(), alone::toString);
+    }
+
+    @Test
+    void theSourceOfTheClassesIsToldOnce() {
+        List<NextEluent> all = PARTING.apart(here(Sorbent.SILICA), ONE, SAME_PLACE, 20);
+        assertEquals(
+                1,
+                all.stream()
+                        .filter(each ->
+                                Texts.of(Language.ENGLISH).render(each.text()).contains("Dolan"))
+                        .count());
     }
 
     @Test

@@ -243,7 +243,7 @@ class PurityTest {
         assertTrue(more.get(1).contains("alcohol"), more.toString());
         String stain = English.said(
                 hidden(PURITY.judge(asked(0.4, 3, 1, "ninhydrin")), Kind.BLIND).text());
-        assertTrue(stain.contains("aromatic carbon"), stain);
+        assertTrue(stain.contains("aromatic ring"), stain);
         assertFalse(stain.contains("primary amine"), stain);
     }
 
@@ -279,7 +279,12 @@ class PurityTest {
         });
         PurityAnswer answer = purity.judge(asked(0.4, 3, 1, "uv-254"));
         String said = English.said(answer.next().get(0).text());
-        assertTrue(said.contains("toluene/acetone 9:1") && said.contains("40 %") && said.contains("theory"), said);
+        assertTrue(
+                said.startsWith("If something hides")
+                        && said.contains("toluene/acetone 9:1")
+                        && said.contains("40 %")
+                        && said.contains("theory"),
+                said);
         assertTrue(says(answer.cautions(), "pure.caution-eluent"));
         assertEquals("seeing.caution-sheet-first", answer.cautions().get(0).key());
     }
@@ -307,6 +312,29 @@ class PurityTest {
             assertEquals(
                     smiles.equals("CCCCO"), says(PURITY.judge(told).warnings(), "pure.warn-something-else"), smiles);
         }
+    }
+
+    /** Salts, polymers and grease are no compounds of the kind measured. */
+    @Test
+    void noNumberIsGivenForTheStartLineAndTheFront() {
+        PurityAnswer answer = PURITY.judge(asked(0.4, 3, 1, "uv-254"));
+        for (Kind kind : List.of(Kind.BASELINE, Kind.FRONT)) {
+            assertTrue(hidden(answer, kind).chance().isEmpty());
+            String said = English.said(hidden(answer, kind).text());
+            assertFalse(said.contains("%"), said);
+        }
+        assertTrue(hidden(answer, Kind.COINCIDING).chance().isPresent());
+    }
+
+    @Test
+    void cautionsAreFewAndKeepWhatAReagentHasOfItsOwn() {
+        List<Message> lamp = PURITY.judge(asked(0.4, 3, 1, "uv-254")).cautions();
+        assertEquals("seeing.caution-sheet-first", lamp.get(0).key());
+        assertTrue(lamp.size() <= 4, lamp.toString());
+        assertTrue(says(lamp, "seeing.caution-cabinet") && says(lamp, "pure.caution-stains"), lamp.toString());
+        assertFalse(says(lamp, "seeing.caution-dnph"));
+        assertTrue(says(PURITY.judge(asked(0.4, 3, 1, "dinitrophenylhydrazine")).cautions(), "seeing.caution-dnph"));
+        assertTrue(says(PURITY.judge(asked(0.4, 3, 1, "sulfuric-acid")).cautions(), "seeing.caution-char"));
     }
 
     @Test

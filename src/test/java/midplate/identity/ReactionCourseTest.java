@@ -53,6 +53,8 @@ class ReactionCourseTest {
         // start, product, other, verdict
         "4,      0,      0,      not-told",
         "44,     00,     00,     not-told",
+        "000,    000,    000,    not-told",
+        "000,    024,    000,    not-told",
         "432,    023,    000,    running",
         "4321,   0234,   0000,   running",
         "43200,  02344,  00000,  finished",
@@ -99,6 +101,121 @@ class ReactionCourseTest {
         for (Message reason : answer.reasons()) {
             assertFalse(texts.render(reason).contains("%"), texts.render(reason));
         }
+    }
+
+    @Test
+    void aStartThatWasNeverSeenIsNoEnd() {
+        ReactionAnswer answer = COURSE.follow(grades(0.5, 0.3, "000", "024", "000"));
+        assertEquals(ReactionState.NOT_TOLD, answer.state());
+        assertEquals("done.start-never-seen", why(answer));
+        assertFalse(
+                keys(answer.reasons()).contains("done.start-gone"),
+                answer.reasons().toString());
+    }
+
+    /** A spot of 3 mm on a run of 50 mm is 0.06 long: what lies nearer is under it. */
+    @ParameterizedTest
+    @CsvSource({
+        // Rf of start and product, product, verdict, why
+        "0.40, 0.44, 02344, not-told, done.end-hidden",
+        "0.45, 0.40, 02344, not-told, done.end-hidden",
+        "0.40, 0.48, 02344, finished, done.finished",
+        "0.40, 0.45, 02222, finished, done.finished",
+        "0.90, 0.97, 02344, not-told, done.end-hidden",
+        "0.03, 0.11, 02344, not-told, done.end-hidden",
+        "0.98, 0.40, 02344, not-told, done.end-at-edge",
+        "0.01, 0.40, 02344, not-told, done.end-at-edge",
+        "0.90, 0.40, 02344, finished, done.finished",
+        "0,    0,    02344, finished, done.finished",
+    })
+    void noEndIsToldWhereARestWouldBeCovered(
+            double startRf, double productRf, String product, String verdict, String key) {
+        ReactionAnswer answer = COURSE.follow(grades(startRf, productRf, "43200", product, "00000"));
+        assertEquals(verdict, answer.state().id(), answer.toString());
+        assertEquals(
+                key,
+                answer.state() == ReactionState.NOT_TOLD
+                        ? why(answer)
+                        : answer.inWords().key());
+    }
+
+    @Test
+    void whatStaysAtTheStartLineCoversAStartThatHardlyRuns() {
+        assertEquals(
+                "done.end-hidden-line", why(COURSE.follow(lined(grades(0.05, 0.5, "43200", "02344", "00000"), 0, 3))));
+        assertEquals(
+                ReactionState.FINISHED,
+                COURSE.follow(lined(grades(0.05, 0.5, "43200", "02344", "00000"), 0, 0))
+                        .state());
+    }
+
+    @Test
+    void oneNegativePlateLooksFinishedAndIsToBeConfirmedAPlateLater() {
+        ReactionAnswer once = COURSE.follow(grades(0.5, 0.3, "4320", "0244", "0000"));
+        assertEquals(ReactionState.FINISHED, once.state(), once.toString());
+        assertEquals("done.finished-once", once.inWords().key());
+        assertEquals("done.look-confirm", once.lookAgain().orElseThrow().text().key());
+        assertEquals(TIMES[3] + 10, once.lookAgain().orElseThrow().atMinutes());
+        assertTrue(
+                keys(once.reasons()).contains("done.start-gone-last"),
+                once.reasons().toString());
+        ReactionAnswer twice = COURSE.follow(grades(0.5, 0.3, "43200", "02444", "00000"));
+        assertEquals("done.finished", twice.inWords().key());
+    }
+
+    @Test
+    void aProductThatFallsWhileTheStartLineRisesIsWarnedOf() {
+        ReactionQuestion question = lined(grades(0.5, 0.3, "43200", "02443", "00000"), 0, 2);
+        assertTrue(
+                keys(COURSE.follow(question).warnings()).contains("done.product-falls-line"),
+                COURSE.follow(question).toString());
+        assertFalse(
+                keys(COURSE.follow(grades(0.5, 0.3, "43200", "02444", "00000")).warnings())
+                        .contains("done.product-falls"));
+    }
+
+    @Test
+    void aStartThatBecameStrongerIsToldWhicheverWayItEnds() {
+        for (String start : List.of("241", "421243", "4012")) {
+            ReactionAnswer answer =
+                    COURSE.follow(grades(0.5, 0.3, start, "012344".substring(0, start.length()), "000000"));
+            assertTrue(keys(answer.warnings()).contains("done.stronger"), start + answer.warnings());
+        }
+        assertFalse(keys(COURSE.follow(grades(0.5, 0.3, "432", "012", "000")).warnings())
+                .contains("done.stronger"));
+    }
+
+    @Test
+    void whatFellOnTheLastPlateIsNotSaidToStandThere() {
+        assertTrue(keys(COURSE.follow(grades(0.5, 0.3, "443", "001", "000")).reasons())
+                .contains("done.fell-last"));
+        assertTrue(keys(COURSE.follow(grades(0.5, 0.3, "4433", "0012", "0000")).reasons())
+                .contains("done.fell"));
+    }
+
+    @Test
+    void whoIsToldOfAStallIsToldWhyToCare() {
+        ReactionAnswer stalled = COURSE.follow(grades(0.5, 0.3, "433222", "022333", "000000"));
+        assertTrue(keys(stalled.reasons()).contains("done.todo-stalled"), stalled.toString());
+        assertTrue(Texts.english().render(Message.of("done.todo-stalled")).contains("before you add or heat"));
+    }
+
+    private static String why(ReactionAnswer answer) {
+        return ((Message) answer.inWords().args().get("why")).key();
+    }
+
+    private static List<String> keys(List<Message> messages) {
+        return messages.stream().map(Message::key).toList();
+    }
+
+    /** The same with what stays at the start line, on the first plates and on the last. */
+    private static ReactionQuestion lined(ReactionQuestion question, int first, int last) {
+        List<ReactionPlate> plates = new ArrayList<>();
+        for (ReactionPlate plate : question.plates()) {
+            boolean latest = plates.size() == question.plates().size() - 1;
+            plates.add(new ReactionPlate(plate.minutes(), plate.marks(), OptionalInt.of(latest ? last : first)));
+        }
+        return new ReactionQuestion(question.species(), plates, question.eluent(), question.expectedMinutes());
     }
 
     @Test

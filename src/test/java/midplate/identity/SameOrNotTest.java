@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import midplate.words.Language;
+import midplate.words.Message;
 import midplate.words.Texts;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
@@ -79,7 +80,114 @@ class SameOrNotTest {
                         ComparedLane.reference("A", spot(35, 3)))
                 .verdicts()
                 .get(0);
-        assertTrue(verdict.reasons().stream().anyMatch(each -> each.key().equals("same.co-split-against-gap")));
+        assertTrue(verdict.reasons().stream().anyMatch(each -> each.key().equals("same.co-split-against-equal")));
+    }
+
+    private static List<String> reasons(ComparedLane... lanes) {
+        Verdict verdict = judge(List.of("A"), lanes).verdicts().get(0);
+        assertEquals(Verdict.Outcome.UNDECIDED, verdict.outcome(), verdict::toString);
+        return verdict.reasons().stream().map(each -> each.key()).toList();
+    }
+
+    @Test
+    void aCoSpotOnOneOfTwoLanesThatLieApartMissesTheOther() {
+        ComparedLane sample = ComparedLane.unknown(spot(35, 3));
+        ComparedLane reference = ComparedLane.reference("A", spot(45, 3));
+        assertTrue(reasons(sample, ComparedLane.coSpot("A", spot(45, 3)), reference)
+                .contains("same.co-one-on-reference"));
+        assertTrue(reasons(sample, ComparedLane.coSpot("A", spot(35, 3)), reference)
+                .contains("same.co-one-on-sample"));
+        assertTrue(reasons(sample, ComparedLane.coSpot("A", LaneSpot.atMm(45)), reference)
+                .contains("same.co-one-on-reference"));
+        assertTrue(reasons(sample, ComparedLane.coSpot("A", spot(40, 3)), reference)
+                .contains("same.co-one-against-gap"));
+    }
+
+    @Test
+    void twoLanesOfOneContentThatLieApartDecideNothing() {
+        ComparedLane low = ComparedLane.unknown(spot(20, 3));
+        ComparedLane high = ComparedLane.unknown(spot(40, 3));
+        ComparedLane reference = ComparedLane.reference("A", spot(20, 3));
+        assertTrue(reasons(low, high, reference).contains("same.lanes-of-sample"));
+        assertTrue(reasons(low, reference, ComparedLane.reference("A", spot(40, 3)))
+                .contains("same.lanes-of-reference"));
+        IdentityAnswer answer = judge(List.of("A"), low, high, reference);
+        assertTrue(answer.unexplained().isEmpty(), answer::toString);
+    }
+
+    @Test
+    void noSentenceClaimsThatAGapAsLargeWouldHaveBeenTold() {
+        List<String> keys = reasons(
+                ComparedLane.unknown(spot(35, 3)),
+                ComparedLane.coSpot("A", spot(33, 3)),
+                ComparedLane.reference("A", spot(31, 3)));
+        assertFalse(keys.contains("same.least"), keys::toString);
+        List<String> equal = judge(
+                        List.of("A"), ComparedLane.unknown(spot(35, 3)), ComparedLane.reference("A", spot(35, 3)))
+                .verdicts()
+                .get(0)
+                .reasons()
+                .stream()
+                .map(each -> each.key())
+                .toList();
+        assertTrue(equal.contains("same.gap-none") && equal.contains("same.least"), equal::toString);
+    }
+
+    @Test
+    void aGapWithoutCoSpotIsSaidToComeFromTheEdgesPerhaps() {
+        Verdict verdict = judge(
+                        List.of("A"), ComparedLane.unknown(spot(40, 3)), ComparedLane.reference("A", spot(30, 3)))
+                .verdicts()
+                .get(0);
+        assertEquals(Verdict.Outcome.DIFFERENT, verdict.outcome());
+        assertTrue(verdict.reasons().stream().anyMatch(each -> each.key().equals("same.edges")));
+    }
+
+    @Test
+    void aPlateOfRfAloneIsJudgedWithTheUsualRun() {
+        IdentityAnswer answer = JUDGE.judge(IdentityQuestion.of(
+                List.of(ComparedPlate.ofRf(
+                        ComparedLane.unknown(LaneSpot.atRf(0.5)), ComparedLane.reference("A", LaneSpot.atRf(0.3)))),
+                List.of(named("A"))));
+        Verdict verdict = answer.verdicts().get(0);
+        assertEquals(Verdict.Outcome.DIFFERENT, verdict.outcome());
+        assertEquals(0.2, verdict.gapRf().orElseThrow().value(), 1e-9);
+        assertTrue(answer.warnings().stream().anyMatch(each -> each.key().equals("same.assumed-run")));
+    }
+
+    @Test
+    void aSpotOfACoSpotFarFromBothLanesIsNeitherOfThem() {
+        Verdict alone = besideEqualLanes(ComparedLane.coSpot("A", spot(52, 3)));
+        assertEquals(Verdict.Outcome.UNDECIDED, alone.outcome(), "a lane that shows neither supports nothing");
+        assertTrue(keys(alone).contains("same.co-missing"), keys(alone).toString());
+        Verdict beside = besideEqualLanes(ComparedLane.coSpot("A", spot(25, 3), spot(52, 3)));
+        assertEquals(Verdict.Outcome.NOT_TOLD_APART, beside.outcome());
+        assertTrue(keys(beside).contains("same.co-one"), keys(beside).toString());
+    }
+
+    private static Verdict besideEqualLanes(ComparedLane coSpot) {
+        return judge(List.of("A"), ComparedLane.unknown(spot(25, 3)), coSpot, ComparedLane.reference("A", spot(25, 3)))
+                .verdicts()
+                .get(0);
+    }
+
+    private static List<String> keys(Verdict verdict) {
+        return verdict.reasons().stream().map(Message::key).toList();
+    }
+
+    /** Student's t with 5 degrees of freedom from any table: 0.920 (0.80), 3.365 (0.99), 4.032 (0.995). */
+    @Test
+    void theLeastDifferenceToldIsThatOfTheChanceStated() {
+        double deviation = Math.sqrt(2 * (0.31 * 0.31 + 0.15 * 0.15 + 0.225 * 0.225)) / 50;
+        ComparedLane sample = ComparedLane.unknown(spot(35, 3));
+        ComparedLane reference = ComparedLane.reference("A", spot(35, 3));
+        assertEquals((4.032 + 0.920) * deviation, least(sample, reference), 1e-4);
+        assertEquals(
+                (3.365 + 0.920) * deviation, least(sample, ComparedLane.coSpot("A", spot(35, 3)), reference), 1e-4);
+    }
+
+    private static double least(ComparedLane... lanes) {
+        return judge(List.of("A"), lanes).verdicts().get(0).leastToldApartRf().orElseThrow();
     }
 
     @Test
@@ -147,8 +255,10 @@ class SameOrNotTest {
         IdentityQuestion bare =
                 question(List.of("A"), ComparedLane.unknown(spot(35, 3)), ComparedLane.reference("A", spot(35, 3)));
         List<Candidate> candidates = List.of(
-                new Candidate("near", OptionalDouble.of(0.5), OptionalDouble.empty(), Optional.empty()),
-                new Candidate("far", OptionalDouble.of(0.9), OptionalDouble.empty(), Optional.empty()));
+                new Candidate(
+                        "near", OptionalDouble.of(0.5), OptionalDouble.empty(), Optional.empty(), Optional.empty()),
+                new Candidate(
+                        "far", OptionalDouble.of(0.9), OptionalDouble.empty(), Optional.empty(), Optional.empty()));
         CandidatesWithin left = JUDGE.judge(new IdentityQuestion(
                         bare.plates(),
                         bare.references(),

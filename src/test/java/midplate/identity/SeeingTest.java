@@ -12,6 +12,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import midplate.catalogue.FunctionalGroups;
 import midplate.catalogue.WayOfSeeing;
+import midplate.catalogue.WayOfSeeing.Leaves;
 import midplate.catalogue.WaysOfSeeing;
 import midplate.chemistry.GroupCounts;
 import midplate.chemistry.GroupCounts.Detail;
@@ -145,6 +146,76 @@ class SeeingTest {
         assertEquals(List.of("uv-254", "iodine"), enough(ketone, amine));
     }
 
+    /** The lamp for the one, iodine tried before a stain for the other. */
+    @Test
+    void whatTheLampShowsIsMarkedBeforeAStainIsTakenForTheRest() {
+        Compound menthol = molecule("menthol", "CC1CCC(C(C)C)C(O)C1");
+        Compound benzaldehyde = molecule("benzaldehyde", "O=Cc1ccccc1");
+        assertEquals(List.of("uv-254", "permanganate"), enough(menthol, benzaldehyde));
+        String order = order(menthol, benzaldehyde);
+        int lamp = order.indexOf("First UV light at 254 nm for benzaldehyde: mark with pencil");
+        int iodine = order.indexOf("look for menthol by iodine vapour");
+        int stain = order.indexOf("Then permanganate for menthol.");
+        assertTrue(lamp == 0 && lamp < iodine && iodine < stain, order);
+    }
+
+    @Test
+    void oneWayIsNoOrder() {
+        String order = order(molecule("P", "Oc1ccc(C(=O)NC)cc1"));
+        assertTrue(order.startsWith("UV light at 254 nm is enough to see P"), order);
+        assertFalse(order.contains("First") || order.contains("Then"), order);
+    }
+
+    /** Whatever a way that spares the plate shows for sure is not left to a stain. */
+    @Test
+    void noStainIsTakenForWhatASparingWayShows() {
+        List<Compound> some = List.of(
+                molecule("1", "O=Cc1ccccc1"),
+                molecule("2", "CC1=CCC(C(C)=C)CC1"),
+                molecule("3", "CCN(CC)CC"),
+                molecule("4", "c1ccccc1N=Nc1ccccc1"),
+                molecule("5", "CCCCO"));
+        SeeingAnswer answer = SEEING.look(some);
+        for (int i = 0; i < some.size(); i++) {
+            int at = i;
+            SeeingAnswer.Way first = answer.ways().stream()
+                    .filter(way -> answer.enough().contains(way.way()))
+                    .filter(way -> way.answers().get(at).sight() == Sight.SHOWS)
+                    .findFirst()
+                    .orElseThrow();
+            boolean spared = answer.ways().stream()
+                    .filter(way -> way.way().leaves() != Leaves.DESTROYED)
+                    .anyMatch(way -> way.answers().get(at).sight() == Sight.SHOWS);
+            assertEquals(
+                    spared,
+                    first.way().leaves() != Leaves.DESTROYED,
+                    some.get(i).name());
+        }
+    }
+
+    /** Boiling points from memory: limonene 176, benzaldehyde 178, menthol 214 °C; vanillin 285 °C, hexadecane 287 °C. */
+    @ParameterizedTest
+    @CsvSource({
+        "O=Cc1ccccc1, true",
+        "CC1CCC(C(C)C)C(O)C1, true",
+        "CC1=CCC(C(C)=C)CC1, true",
+        "CC(=O)c1ccccc1, true",
+        "COc1cc(C=O)ccc1O, false",
+        "CCCCCCCCCCCCCCCC, false",
+        "Cn1cnc2c1c(=O)n(C)c(=O)n2C, false",
+        "CCCC(=O)O, false"
+    })
+    void whatMayLeaveThePlateOnWarmingIsNamed(String smiles, boolean leaves) {
+        String order = order(molecule("X", smiles));
+        assertEquals(leaves, order.contains("X: small enough to leave the plate"), order);
+    }
+
+    @Test
+    void aCompoundOfWhichTheCarbonsWereNotCountedIsNotCalledSmall() {
+        String order = order(counted("G", Map.of("alcohol", 1), Detail.GROUPS));
+        assertFalse(order.contains("small enough"), order);
+    }
+
     @Test
     void enoughShowsEveryCompoundThatCanBeShown() {
         List<Compound> compounds = List.of(
@@ -192,8 +263,31 @@ class SeeingTest {
         SeeingAnswer answer = SEEING.look(List.of());
         assertEquals("seeing.caution-sheet-first", answer.cautions().get(0).key());
         String all = answer.cautions().stream().map(English::said).reduce("", String::concat);
-        for (String word : List.of("closed cabinet", "explodes when dry", "heat gun", "oxidize", "hood")) {
+        for (String word : List.of(
+                "closed cabinet",
+                "explodes when dry",
+                "heat gun",
+                "dips in alcohol burn",
+                "oxidize",
+                "hood",
+                "sharps",
+                "bismuth, cerium or molybdenum",
+                "Iron(III) chloride stains")) {
             assertTrue(all.contains(word), word);
+        }
+    }
+
+    @Test
+    void thatThePlateIsToBeDryIsSaidOnceForAll() {
+        SeeingAnswer answer = SEEING.look(List.of());
+        assertEquals(
+                1,
+                answer.cautions().stream()
+                        .filter(each -> each.key().equals("seeing.caution-dry"))
+                        .count());
+        for (WayOfSeeing way : WaysOfSeeing.builtIn().all()) {
+            assertTrue(
+                    Seeing.cautions(way).stream().noneMatch(each -> each.key().equals("seeing.caution-dry")), way.id());
         }
     }
 }

@@ -156,7 +156,7 @@ class StudyGuardIT extends StudiesServed {
                 "{} {}                                 | 400 | request | trailing-text",
                 "[]                                    | 422 | request | wrong-type",
                 "{\"format\": \"a\", \"format\": \"b\"} | 422 | format  | duplicate-field",
-                "{\"format\": \"midplate-study\", \"version\": 4} | 422 | version | newer-study",
+                "{\"format\": \"midplate-study\", \"version\": 99} | 422 | version | newer-study",
             })
     void whatIsNoStudyIsToldAndNotKept(String body, int status, String field, String code)
             throws IOException, InterruptedException {

@@ -59,6 +59,31 @@ class IdentityRequestTest {
         assertEquals("not-told-apart", answer.at("/verdicts/0/verdict").asText());
     }
 
+    // caffeine written in two ways, read at Rf 0.50 where its structure does not lead one to expect it (reading
+    // invented)
+    @Test
+    void candidatesAreForetoldByWhatTheReferenceOnThePlateTeaches() throws IOException {
+        String request = asked(U, R)
+                .replace("{\"name\": \"a\"}", "{\"name\": \"a\", \"smiles\": \"Cn1c(=O)c2c(ncn2C)n(C)c1=O\"}")
+                .replaceFirst(
+                        "}$",
+                        ", \"candidates\": [" + candidate("same", "CN1C=NC2=C1C(=O)N(C)C(=O)N2C")
+                                + ", " + candidate("kin", "Cn1c(=O)c2[nH]cnc2n(C)c1=O")
+                                + "], \"eluent\": {\"weak\": \"dichloromethane\", \"strong\": \"methanol\", \"percentStrong\": 5}}");
+        JsonNode answer = MAPPER.readTree(EXCHANGE.checks().identity(request).json());
+        assertEquals("reference", answer.at("/candidates/each/0/basis").asText());
+        assertEquals(0.5, answer.at("/candidates/each/0/rf/value").asDouble(), 1e-9);
+        assertEquals("model", answer.at("/candidates/each/1/basis").asText());
+        assertTrue(answer.at("/candidates/each/1/rf/high").asDouble() > 0.5, answer.toString());
+        assertEquals(2, answer.at("/candidates/within").asInt());
+        assertTrue(answer.get("warnings").findValuesAsText("key").contains("same.reading-against-structure"));
+        assertEquals(List.of(), Schemas.broken("identity-answer", answer.toString()));
+    }
+
+    private static String candidate(String name, String smiles) {
+        return "{\"name\": \"" + name + "\", \"smiles\": \"" + smiles + "\"}";
+    }
+
     // the page sends them back: their names are never translated
     @Test
     void referenceSpotsHaveOneNameInEveryLanguage() throws IOException {

@@ -75,7 +75,8 @@ class SightRequestTest {
         assertEquals("uv-254", lamp.get("id").asText());
         assertEquals("shows", lamp.at("/answers/0/answer").asText());
         assertEquals("not-known", lamp.at("/answers/2/answer").asText(), "only its class is known");
-        assertEquals("memory", lamp.get("basis").asText());
+        assertEquals("practice", lamp.get("basis").asText(), "no book was read for it");
+        assertEquals("CommonPractice", lamp.get("source").asText());
         assertEquals("practice", answer.at("/ways/4/basis").asText(), "permanganate: nobody's publication");
     }
 

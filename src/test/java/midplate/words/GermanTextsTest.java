@@ -183,9 +183,7 @@ class GermanTextsTest {
                 pointed.add(phrase);
             }
         });
-        assertEquals(
-                Set.of("kind.two-numbers", "same.why-other-class", "same.why-same-class", "Fig. 8.15, p. 386"),
-                pointed);
+        assertEquals(Set.of("kind.two-numbers", "same.next-sourced", "Fig. 8.15, p. 386"), pointed);
     }
 
     @Test
