@@ -29,11 +29,13 @@ final class NextLook {
                 .mapToDouble(draw -> draw.minutesToNextGrade(most))
                 .toArray());
         return switch (verdict.state()) {
-            case FINISHED ->
-                isUnseenOnce(question) ? Optional.of(look(last, A_PLATE, "done.look-confirm")) : Optional.empty();
+            case FINISHED -> isUnseenOnce(question) ? Optional.of(confirm(last)) : Optional.empty();
             case GONE_WRONG -> Optional.empty();
             case STALLED -> Optional.of(look(last, most / 2, "done.look-stalled"));
-            case RUNNING, NOT_TOLD -> Optional.of(look(last, Math.min(most, inHalf), "done.look-again"));
+            case NOT_TOLD ->
+                Optional.of(
+                        isUnseenOnce(question) ? confirm(last) : look(last, Math.min(most, inHalf), "done.look-again"));
+            case RUNNING -> Optional.of(look(last, Math.min(most, inHalf), "done.look-again"));
         };
     }
 
@@ -51,6 +53,10 @@ final class NextLook {
                 ? Math.min(FIRST_WAIT, expected.getAsDouble() / LOOKS)
                 : Math.min(FIRST_WAIT, last);
         return look(last, wait, "done.look-first");
+    }
+
+    private static LookAgain confirm(double last) {
+        return look(last, A_PLATE, "done.look-confirm");
     }
 
     private static LookAgain look(double last, double wait, String said) {

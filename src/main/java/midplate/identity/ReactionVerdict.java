@@ -121,11 +121,14 @@ record ReactionVerdict(ReactionState state, Message inWords, Map<ReactionState, 
         List<ReactionPlate> plates = sight.with(sight.startName());
         ReactionPlate last = plates.get(plates.size() - 1);
         int now = last.grade(sight.startName()).orElseThrow();
+        if (now == ReactionMark.UNSEEN) {
+            return notTold(Message.of("done.stall-or-end", "start", sight.startName()), chances);
+        }
         boolean stays = plates.stream()
                 .anyMatch(plate -> plate.grade(sight.startName()).orElseThrow() <= now
                         && plate.minutes() > 0
                         && last.minutes() >= FAR_APART * plate.minutes());
-        if (!stays || now == ReactionMark.UNSEEN) {
+        if (!stays) {
             return notTold(Message.of("done.stall-needs-time", "start", sight.startName()), chances);
         }
         Message said = now == ReactionMark.FULL

@@ -70,6 +70,14 @@ class ReactionCourseTest {
     }
 
     @Test
+    void anEndThatLooksLikeAStallIsToBeConfirmedSoon() {
+        ReactionAnswer answer = COURSE.follow(grades(0.5, 0.3, "432110", "012344", "000000"));
+        assertEquals(ReactionState.NOT_TOLD, answer.state());
+        assertEquals("done.stall-or-end", ((Message) answer.inWords().args().get("why")).key());
+        assertEquals(10, answer.lookAgain().orElseThrow().afterMinutes());
+    }
+
+    @Test
     void aSpotThatIsBothCannotBeTold() {
         ReactionAnswer answer = COURSE.follow(grades(0.42, 0.41, "43200", "02344", "00000"));
         assertEquals(ReactionState.NOT_TOLD, answer.state());
