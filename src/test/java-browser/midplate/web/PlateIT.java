@@ -234,7 +234,8 @@ class PlateIT extends OnPage {
         button(page, "Remove plate 1").click();
         assertEquals(0, page.locator("fieldset").count());
         page.click("#add-plate");
-        assertEquals("eluent-p1", focused(page));
+        // not p1 where something was advised after it: an id is never given twice
+        assertEquals(page.locator("fieldset [id^=eluent-]").first().getAttribute("id"), focused(page));
     }
 
     @ParameterizedTest
