@@ -18,7 +18,7 @@ export { reachView } from "./reach.js";
 
 /** @typedef {import("../state.js").State} State @typedef {import("../state.js").Act} Act */
 
-const SHEETS = ["checks", "paper", "reaction"];
+const SHEETS = ["checks", "told", "paper", "reaction"];
 
 await Promise.all([...SHEETS.map((name) => styled(new URL(`./${name}.css`, import.meta.url))), furtherTexts()]);
 
