@@ -2,12 +2,14 @@
 /** Draws a plate of lanes: what was spotted is written in pencil under each, and the spots can be moved. */
 
 import { draw } from "../dom.js";
+import { lineDrawn } from "../plate/drawing.js";
 import { laneTicks, layer, pencilLine, pixelMm } from "../plate/layer.js";
-import { drawnMm, laneX, lines, rfOf, typedMm } from "../sheet/geometry.js";
+import { GRIP_PX, REACH_PX } from "../plate/pointer.js";
+import { drawnMm, laneX, lines, rfOf } from "../sheet/geometry.js";
 import { COLOURS } from "../sheet/sheet.js";
-import { marked, say } from "../texts.js";
+import { say } from "../texts.js";
 import { lineKeys, readingOf, seenKeys, shapeOf, sizeOf } from "./lane-moves.js";
-import { GRIP_PX, REACH_PX, lanePointer } from "./lane-pointer.js";
+import { lanePointer } from "./lane-pointer.js";
 import { laneWords, referenceName } from "./references.js";
 
 /** @typedef {import("../state.js").State} State @typedef {import("../state.js").Act} Act @typedef {import("./sheet.js").Identity} Identity @typedef {import("./sheet.js").LanePlate} LanePlate @typedef {import("./sheet.js").Lane} Lane @typedef {import("./sheet.js").Seen} Seen */
@@ -33,7 +35,7 @@ export function lanePlate(state, act, identity, plate, number) {
     { id: `layer-${plate.id}`, class: "plate measured", viewBox: `0 0 ${at.width} ${at.height}`, role: "group", "aria-label": said(identity, plate, number), ...lanePointer(state, act, plate.id, GRIP_PX * pixel) },
     layer(`layer-${plate.id}`, at, pixel, ["", ""]),
     draw("g", { "aria-hidden": "true", transform: `translate(0 ${at.height - at.start})` }, laneTicks(lanes, pixel), ...plate.lanes.map((lane, i) => underLane(identity, plate, lane, lanes[i], at.width / plate.lanes.length, pixel))),
-    ...(/** @type {const} */ (["start", "front"])).map((which) => line(state, act, plate, number, which, pixel)),
+    ...(/** @type {const} */ (["start", "front"])).map((which) => lineDrawn(plate.id, at, number, which, pixel, { onkeydown: lineKeys(state, act, plate, which), onblur: act.rest })),
     ...plate.lanes.flatMap((lane, i) => lane.readings.map((seen) => spot(state, act, identity, plate, lane, seen, lanes[i], pixel))),
   );
 }
@@ -148,31 +150,4 @@ function body(seen, kind, ry, pixel) {
   const rx = Math.min(STREAK_MM / 2, BROADER * ry);
   const head = rx - ry; // a round head above, a tail towards the start
   return draw("path", { ...edge, d: `M${-rx} ${head}A${rx} ${rx} 0 0 1 ${rx} ${head}Q${0.8 * rx} ${0.5 * ry} 0 ${ry}Q${-0.8 * rx} ${0.5 * ry} ${-rx} ${head}Z` });
-}
-
-/** The start line or the front, with a grip beside the plate. @param {State} state @param {Act} act @param {LanePlate} plate @param {number} number @param {"start" | "front"} which @param {number} pixel */
-function line(state, act, plate, number, which, pixel) {
-  const at = lines(shapeOf(plate));
-  return draw(
-    "g",
-    {
-      id: `${which}-line-${plate.id}`,
-      class: "line",
-      transform: `translate(0 ${(at.height - at[which]).toFixed(3)})`,
-      role: "slider",
-      tabindex: 0,
-      "aria-orientation": "vertical",
-      "aria-label": say(which === "start" ? "page.start-line" : "page.front-line", { number }),
-      "aria-valuemin": which === "start" ? 0 : at.start,
-      "aria-valuemax": which === "start" ? at.front : at.height,
-      "aria-valuenow": typedMm(at[which]),
-      "aria-valuetext": say("page.length-shown", { mm: marked(typedMm(at[which])) }),
-      onkeydown: lineKeys(state, act, plate, which),
-      onblur: act.rest,
-    },
-    ...pencilLine(at.width, pixel),
-    draw("path", { class: "grip", d: `M${at.width + pixel} 0l${9 * pixel} ${-5 * pixel}v${10 * pixel}Z`, "stroke-width": pixel }),
-    draw("circle", { class: "reach", cx: at.width + GRIP_PX * pixel, r: REACH_PX * pixel }),
-    draw("rect", { class: "ring", x: 0, y: -5 * pixel, width: at.width + 12 * pixel, height: 10 * pixel, "stroke-width": 2 * pixel }),
-  );
 }

@@ -2,15 +2,12 @@
 /** What a mouse, a pen or a finger does on a plate of lanes: a tap adds a spot, a drag moves a spot or a line. */
 
 import { betweenLines, drawnMm, laneX, lines, nearestLane, onRuler, typedMm } from "../sheet/geometry.js";
+import { REACH_PX } from "../plate/pointer.js";
 import { addSeen, editSeen, moveLine, place, readingOf, shapeOf } from "./lane-moves.js";
 import { checksOf } from "./sheet.js";
 
 /** @typedef {import("../state.js").State} State @typedef {import("../state.js").Act} Act @typedef {import("./sheet.js").LanePlate} LanePlate */
 
-/** How near a press has to come to take a spot or a grip [px]. */
-export const REACH_PX = 22;
-/** How far the middle of a grip is from the edge of the plate [px]. */
-export const GRIP_PX = 8;
 /** A press that moves less is a tap [px]. */
 const TAP_PX = 5;
 /** A tap this far outside the lines is no spot [mm]. */

@@ -32,6 +32,7 @@ export function drawing(state, act, plate, number) {
   const seen = whereSeen(state, plate, pixel);
   const places = labelPlaces(seen, { width: at.width, size: LETTER_PX * pixel });
   const lanes = plate.lanes.map((_, i) => laneX(plate, i));
+  const line = (/** @type {"start" | "front"} */ which) => lineDrawn(plate.id, at, number, which, pixel, { onkeydown: lineKeys(state, act, plate.id, which), onblur: act.rest });
   return draw(
     "svg",
     {
@@ -49,8 +50,8 @@ export function drawing(state, act, plate, number) {
       laneTicks(lanes, pixel),
       ...lanes.map((x, i) => draw("text", { class: "lane-number", x, y: 15 * pixel, "font-size": 11 * pixel }, String(i + 1))),
     ),
-    line(act, state, plate, number, "start", pixel),
-    line(act, state, plate, number, "front", pixel),
+    line("start"),
+    line("front"),
     ...seen.map((one, i) => spot(state, act, plate, number, one, places[i], pixel)),
   );
 }
@@ -160,15 +161,14 @@ const letterColour = ({ sheet }, { guessed }) => (guessed.length === 1 ? `guesse
 
 /**
  * The start line or the front, with a grip beside the plate.
- * @param {Act} act @param {State} state @param {Plate} plate @param {number} number @param {"start" | "front"} which @param {number} pixel
+ * @param {string} plate its id @param {import("./layer.js").Lines} at @param {number} number @param {"start" | "front"} which @param {number} pixel
+ * @param {{onkeydown: (event: KeyboardEvent) => void, onblur: () => void}} handlers
  */
-function line(act, state, plate, number, which, pixel) {
-  const at = lines(plate);
-  const grip = at.width + GRIP_PX * pixel;
+export function lineDrawn(plate, at, number, which, pixel, handlers) {
   return draw(
     "g",
     {
-      id: `${which}-line-${plate.id}`,
+      id: `${which}-line-${plate}`,
       class: "line",
       transform: `translate(0 ${(at.height - at[which]).toFixed(3)})`,
       role: "slider",
@@ -179,12 +179,11 @@ function line(act, state, plate, number, which, pixel) {
       "aria-valuemax": which === "start" ? at.front : at.height,
       "aria-valuenow": typedMm(at[which]),
       "aria-valuetext": say("page.length-shown", { mm: marked(typedMm(at[which])) }),
-      onkeydown: lineKeys(state, act, plate.id, which),
-      onblur: act.rest,
+      ...handlers,
     },
     ...pencilLine(at.width, pixel),
     draw("path", { class: "grip", d: `M${at.width + pixel} 0l${9 * pixel} ${-5 * pixel}v${10 * pixel}Z`, "stroke-width": pixel }),
-    draw("circle", { class: "reach", cx: grip, r: REACH_PX * pixel }),
+    draw("circle", { class: "reach", cx: at.width + GRIP_PX * pixel, r: REACH_PX * pixel }),
     draw("rect", { class: "ring", x: 0, y: -5 * pixel, width: at.width + 12 * pixel, height: 10 * pixel, "stroke-width": 2 * pixel }),
   );
 }
