@@ -1,6 +1,7 @@
 package midplate.inference;
 
 import java.util.Arrays;
+import java.util.function.DoubleSupplier;
 import midplate.chemistry.MonotoneCubic;
 import midplate.plate.Limit;
 import midplate.plate.Reading;
@@ -129,5 +130,20 @@ public final class Noise {
         double theta = Math.atan(z / ROOT5);
         double cos = Math.cos(theta);
         return 0.5 + (theta + Math.sin(theta) * cos * (1 + 2 * cos * cos / 3)) / Math.PI;
+    }
+
+    /**
+     * A number that scatters by Student's distribution: a normal one over the root of a mean of squares.
+     *
+     * @param normal numbers of the standard normal distribution
+     */
+    static double student(DoubleSupplier normal) {
+        double above = normal.getAsDouble();
+        double squares = 0;
+        for (int i = 0; i < DEGREES; i++) {
+            double each = normal.getAsDouble();
+            squares += each * each;
+        }
+        return above / Math.sqrt(squares / DEGREES);
     }
 }

@@ -31,7 +31,8 @@ public final class PossibleSamples {
         this.t = t;
     }
 
-    static PossibleSamples of(Knowledge knowledge) {
+    /** As many as are usual. */
+    public static PossibleSamples of(Knowledge knowledge) {
         return of(knowledge, COUNT, 0);
     }
 
@@ -63,6 +64,16 @@ public final class PossibleSamples {
             }
         }
         return new PossibleSamples(knowledge.model(), spots, c, s, t);
+    }
+
+    /** How many there are. */
+    public int count() {
+        return count;
+    }
+
+    /** The true Rf [1] of a spot of a sample in an eluent: what a plate without any error shows. */
+    public double rf(int sample, int spot, Climb climb) {
+        return rf(eta(sample, spot, climb));
     }
 
     /** η [1] of a spot of a sample in an eluent. */

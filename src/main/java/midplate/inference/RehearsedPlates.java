@@ -58,21 +58,10 @@ final class RehearsedPlates {
             shifts[k] = knowledge.scatter().sharedError() * random.nextGaussian();
             for (int spot : order) {
                 int mark = LogitScale.mark(eta(k, spot, climb) + shifts[k]);
-                double read = model.rf()[mark] + sigma[mark] * student(random);
+                double read = model.rf()[mark] + sigma[mark] * Noise.student(random::nextGaussian);
                 readings[k][spot] = Math.max(0, Math.min(1, read));
             }
         }
         return new Plates(readings, shifts);
-    }
-
-    /** A number that scatters by Student's distribution of {@link Noise}: a normal one over the root of a mean of squares. */
-    private static double student(SplittableRandom random) {
-        double normal = random.nextGaussian();
-        double squares = 0;
-        for (int i = 0; i < Noise.DEGREES; i++) {
-            double each = random.nextGaussian();
-            squares += each * each;
-        }
-        return normal / Math.sqrt(squares / Noise.DEGREES);
     }
 }

@@ -34,6 +34,7 @@ final class Routes {
             Map.entry("/api/scouting", WRITE),
             Map.entry("/api/other-eluents", WRITE),
             Map.entry("/api/reading", WRITE),
+            Map.entry("/api/lesson/tables", READ),
             Map.entry("/api/checks/tables", READ),
             Map.entry("/api/checks/identity", WRITE),
             Map.entry("/api/checks/hrf", WRITE),
@@ -94,6 +95,7 @@ final class Routes {
         routes.post(
                 "/api/checks/reaction", reply(ctx -> tongue.of(ctx).reactions().reaction(Body.of(ctx))));
         routes.post("/api/checks/seeing", reply(ctx -> tongue.of(ctx).sight().seeing(Body.of(ctx))));
+        routes.get("/api/lesson/tables", reply(ctx -> tongue.of(ctx).lessons().tables()));
         studies.add(routes);
         runs.add(routes);
     }

@@ -26,6 +26,7 @@ import midplate.catalogue.SolventCatalogue;
 import midplate.identity.ModelledParting;
 import midplate.identity.PartingEluents;
 import midplate.identity.SameOrNot;
+import midplate.lesson.LessonModel;
 import midplate.plate.Reading;
 import midplate.plate.Setting;
 import midplate.plate.UnlabelledLane;
@@ -401,6 +402,11 @@ public final class Exchange {
     /** Reactions as they are asked about and answered. */
     public ReactionAnswers reactions() {
         return new ReactionAnswers(catalogue, compounds, parting, texts);
+    }
+
+    /** Lessons as they are asked for and answered. */
+    public LessonAnswers lessons() {
+        return new LessonAnswers(new LessonModel(catalogue, adviser), compounds, speech);
     }
 
     /** Name and version of this program. */

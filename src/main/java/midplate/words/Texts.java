@@ -46,6 +46,8 @@ public final class Texts {
             "other",
             "scouting",
             "structure",
+            "lesson",
+            "compound",
             "outcome",
             "folder",
             "import",

@@ -53,6 +53,8 @@ record Sent(int status, Map<String, String> headers, String body) {
             "other",
             "scouting",
             "structure",
+            "lesson",
+            "compound",
             "outcome",
             "folder",
             "import",

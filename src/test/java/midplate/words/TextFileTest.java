@@ -108,6 +108,7 @@ class TextFileTest {
                         "condition.",
                         "done.state-",
                         "group.",
+                        "compound.",
                         "seeing.caution-",
                         "seeing.way-",
                         "solvent.",
