@@ -111,7 +111,8 @@ export async function furtherTexts() {
 /** The texts of a language: all that were asked for so far. @param {string} chosen */
 export async function fetchTexts(chosen) {
   const wanted = further ? fetchFurther(chosen) : undefined;
-  const its = { ...(await get("/api/texts", chosen)), ...(await wanted) };
+  const [first, others] = await Promise.all([get("/api/texts", chosen), wanted]);
+  const its = { ...first, ...others };
   if (wanted) further = wanted;
   return its;
 }

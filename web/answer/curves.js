@@ -26,7 +26,7 @@ export function curvesAt(curves, percent) {
 }
 
 /** The point before a share of the strong solvent, and how far the share lies towards the next. @param {number[]} points @param {number} percent */
-function between(points, percent) {
+export function between(points, percent) {
   const held = Math.min(points[points.length - 1], Math.max(points[0], percent));
   let before = 0;
   for (let after = points.length - 1; after - before > 1; ) {

@@ -4,6 +4,7 @@
 import { faultsOf } from "../faults.js";
 import { Refused, post } from "../server.js";
 import { language } from "../texts.js";
+import { sampleEntries } from "./state.js";
 
 /**
  * @typedef {import("./state.js").State} State @typedef {import("./state.js").Act} Act
@@ -47,6 +48,9 @@ export function withFaults(state, { name, body }) {
   return { ...state, faults: body !== undefined && asked?.question === wordsOf(body) ? asked.faults : new Map() };
 }
 
+/** Whether anything is being asked, or will be soon. @param {State} state */
+export const isAsking = ({ asked }) => waiting.size > 0 || Object.values(asked).some(({ standing }) => standing === "counting");
+
 /** Asks soon what is not asked yet; made anew whenever the part is drawn. @param {State} state @param {Act} act @param {Question} question */
 export function askSoon(state, act, question) {
   const { name, body } = question;
@@ -69,6 +73,7 @@ async function ask(state, act, asking) {
     act.look({});
   };
   const before = state.asked[name]?.answer;
+  const allEntries = "compounds" in /** @type {object} */ (body) ? new Map([...sampleEntries(state.lesson), ...entries]) : entries;
   tell({ question, standing: "counting", answer: before, faults: new Map() });
   /** @type {Asked} */
   let came;
@@ -76,7 +81,7 @@ async function ask(state, act, asking) {
     came = { question, standing: "told", answer: await post(path, /** @type {object} */ (body)), faults: new Map() };
   } catch (failure) {
     const refused = failure instanceof Refused && failure.faults;
-    came = { question, standing: refused ? "refused" : "unreachable", answer: before, faults: refused ? faultsOf(refused, entries) : new Map() };
+    came = { question, standing: refused ? "refused" : "unreachable", answer: before, faults: refused ? faultsOf(refused, allEntries) : new Map() };
   }
   const latest = state.asked[name];
   if (latest?.question !== question || latest.standing !== "counting") return; // nobody waits for it any more

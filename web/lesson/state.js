@@ -1,9 +1,19 @@
 // @ts-check
 /** What a lesson is about, kept in this browser over a reload, and what is looked at. */
 
+import { decimal, orAsTyped } from "../numbers.js";
+
 /**
- * @typedef {{id: string, name: string, compound?: string, smiles?: string, groups?: Record<string, number>, class?: string}} Compound one of a lesson: of the
- *     table of lessons, or by what it is made of
+ * @typedef {"table" | "smiles" | "class" | "groups"} Way how it is said what a compound is
+ *
+ * @typedef {object} Compound one of a lesson; each way of saying what it is keeps what was entered, one counts
+ * @property {string} id
+ * @property {string} name beside its spot
+ * @property {Way} [by] the way that counts; without it the one that was filled in
+ * @property {string} [compound] of the table of lessons
+ * @property {string} [smiles]
+ * @property {string} [class] id of a class
+ * @property {Record<string, string | number>} [groups] how many of each, by the id of the group
  *
  * @typedef {object} Lesson what was entered; each number as it was typed
  * @property {Compound[]} compounds one to six
@@ -22,7 +32,8 @@
  * @property {Record<string, any>} looking what is looked at; gone after a reload
  *
  * @typedef {object} Act
- * @property {(change: (lesson: Lesson) => void) => void} edit changes what was entered, keeps it, and draws
+ * @property {(change: (lesson: Lesson) => void, together?: string) => void} edit changes what was entered, keeps it, and draws; changes with the same word
+ *     in a row, and those of one entry while it has the focus, are one step of undo
  * @property {(looking: Record<string, any>) => void} look changes what is looked at, and draws
  * @property {(id: string) => void} focus
  * @property {(words: string) => void} speak says something to whoever does not see the page
@@ -30,13 +41,19 @@
 
 const KEY = "midplate-lesson";
 const FORM = 1;
+/** Where what cannot be read is put, so that it is not lost. */
+const ASIDE = "midplate-lesson-unread";
+/** What the bench hands over, read once. */
+const HANDED = "midplate-lesson-handed";
+
+export const MOST_COMPOUNDS = 6;
 
 /** The lesson one begins with: an invented sample of three classes that part widely. @returns {Lesson} */
 export const emptyLesson = () => ({
   compounds: [
-    { id: "c1", name: "A", compound: "biphenyl" },
-    { id: "c2", name: "B", compound: "benzophenone" },
-    { id: "c3", name: "C", compound: "benzhydrol" },
+    { id: "c1", name: "A", compound: "methyl-benzoate" },
+    { id: "c2", name: "B", compound: "acetophenone" },
+    { id: "c3", name: "C", compound: "benzyl-alcohol" },
   ],
   weak: "hexane",
   strong: "ethyl-acetate",
@@ -47,16 +64,35 @@ export const emptyLesson = () => ({
   parts: {},
 });
 
-/** The lesson kept in this browser, or the one to begin with. */
+/** The lesson kept in this browser, or the one to begin with; and whether what was kept could be read. @returns {{lesson: Lesson, read: "yes" | "no"}} */
 export function keptLesson() {
+  let kept = null;
   try {
-    const kept = JSON.parse(localStorage.getItem(KEY) ?? "null");
-    if (kept?.form === FORM) return { ...emptyLesson(), ...kept.lesson };
+    kept = localStorage.getItem(KEY);
+    if (kept === null) return { lesson: emptyLesson(), read: "yes" };
+    const { form, lesson } = JSON.parse(kept);
+    const whole = { ...emptyLesson(), ...lesson };
+    if (form === FORM && isLesson(whole)) return { lesson: whole, read: "yes" };
   } catch {
-    // what cannot be read is as good as nothing
+    // what cannot be read is put aside
   }
-  return emptyLesson();
+  try {
+    if (kept !== null) localStorage.setItem(ASIDE, kept);
+  } catch {
+    // there is no room for it
+  }
+  return { lesson: emptyLesson(), read: kept === null ? "yes" : "no" };
 }
+
+/** @param {any} one */
+const isLesson = ({ compounds, parts, percent, weak, strong }) =>
+  Array.isArray(compounds) &&
+  compounds.length >= 1 &&
+  compounds.length <= MOST_COMPOUNDS &&
+  compounds.every((each) => typeof each?.id === "string" && typeof each.name === "string") &&
+  [percent, weak, strong].every((each) => typeof each === "string") &&
+  typeof parts === "object" &&
+  parts !== null;
 
 /** @param {Lesson} lesson */
 export function keep(lesson) {
@@ -67,11 +103,65 @@ export function keep(lesson) {
   }
 }
 
+/** What the bench handed over, once; undefined where it did not. @returns {Partial<Lesson> | undefined} */
+export function handedOver() {
+  try {
+    const handed = JSON.parse(sessionStorage.getItem(HANDED) ?? "null");
+    sessionStorage.removeItem(HANDED);
+    if (handed && isLesson({ ...emptyLesson(), ...handed })) return handed;
+  } catch {
+    // what cannot be read is as good as nothing
+  }
+  return undefined;
+}
+
+/** The way that counts. @param {Compound} compound @returns {Way} */
+export function wayOf({ by, compound, smiles, class: kind, groups }) {
+  if (by) return by;
+  if (compound !== undefined) return "table";
+  if (smiles !== undefined) return "smiles";
+  return kind !== undefined ? "class" : groups !== undefined ? "groups" : "table";
+}
+
 /** The fields of a request that say what runs in what. @param {Lesson} lesson */
 export const sampleAsked = ({ compounds, weak, strong, sorbent, setting }) => ({
-  compounds: compounds.map(({ id, ...asked }) => asked),
+  compounds: compounds.map((each) => ({ name: each.name.trim(), ...saidOf(each) })),
   weak,
   strong,
   sorbent,
   setting,
 });
+
+/** @param {Compound} compound */
+function saidOf(compound) {
+  const way = wayOf(compound);
+  if (way === "table") return compound.compound ? { compound: compound.compound } : {};
+  if (way === "smiles") return compound.smiles?.trim() ? { smiles: compound.smiles.trim() } : {};
+  if (way === "class") return compound.class ? { class: compound.class } : {};
+  const counts = Object.entries(compound.groups ?? {}).filter(([, count]) => String(count).trim() !== "");
+  return counts.length ? { groups: Object.fromEntries(counts.map(([id, count]) => [id, number(String(count))])) } : {};
+}
+
+const number = (/** @type {string} */ typed) => orAsTyped(decimal(typed), typed);
+
+/** The entries of the sample by the field of a request that each stands for. @param {Lesson} lesson @returns {Map<string, string>} */
+export function sampleEntries({ compounds }) {
+  const entries = new Map([["compounds", "add-compound"], ["weak", "lesson-weak"], ["strong", "lesson-strong"], ["setting", "lesson-setting"]]);
+  compounds.forEach(({ id, groups }, i) => {
+    const place = `compounds[${i}]`;
+    for (const [field, entry] of [["", "what"], [".name", "name"], [".compound", "what"], [".smiles", "smiles"], [".class", "class"], [".groups", "group"]]) {
+      entries.set(`${place}${field}`, `lesson-${entry}-${id}`);
+    }
+    for (const group of Object.keys(groups ?? {})) entries.set(`${place}.groups.${group}`, `count-${id}-${group}`);
+  });
+  return entries;
+}
+
+/** What was refused of the sample as it stands, by the id of the entry. @param {State} state @returns {Map<string, string[]>} */
+export function sampleFaults({ lesson, asked }) {
+  const { compounds, weak, strong } = sampleAsked(lesson);
+  const said = [`"compounds":${JSON.stringify(compounds)}`, `"weak":"${weak}"`, `"strong":"${strong}"`];
+  const own = new Set(sampleEntries(lesson).values());
+  const told = Object.values(asked).filter(({ standing, question }) => standing === "refused" && said.every((each) => question.includes(each)));
+  return new Map(told.flatMap(({ faults }) => [...faults].filter(([id]) => own.has(id))));
+}

@@ -8,6 +8,7 @@ import { marked, say } from "../texts.js";
 import { askLine } from "../where/origin.js";
 import { addToNext, additiveEntry, additiveWords } from "./additive.js";
 import { identityLine } from "./identity.js";
+import { asLesson } from "./lesson.js";
 import { choosePair, pairText, pairsAtHand, shelf } from "./shelf.js";
 import { COLOURS, SETTINGS, WINDOWS, addSpot, removeSpot } from "./sheet.js";
 
@@ -44,6 +45,7 @@ function spots(state, act) {
         added?.select();
       },
     }),
+    asLesson(state),
   );
 }
 

@@ -90,7 +90,8 @@ class DocumentsTest {
     @Test
     void everyRouteStandsInTheReadme() throws IOException {
         Matcher route = Pattern.compile("routes\\.(?:get|post)\\(\"(/api/[a-z/-]+)\"")
-                .matcher(read("src/main/java/midplate/web/Routes.java"));
+                .matcher(read("src/main/java/midplate/web/Routes.java")
+                        + read("src/main/java/midplate/web/LessonRoutes.java"));
         int routes = 0;
         String readme = read("README.md");
         while (route.find()) {

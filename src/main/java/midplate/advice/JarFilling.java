@@ -3,8 +3,6 @@ package midplate.advice;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import midplate.catalogue.EluentRules;
-import midplate.catalogue.PublishedValue;
 import midplate.catalogue.SolventCatalogue;
 import midplate.chemistry.FrontMigration;
 import midplate.chemistry.Solvent;
@@ -73,33 +71,16 @@ final class JarFilling {
         double rise = plate.frontMm() - levelMm;
         double low = Double.POSITIVE_INFINITY;
         double high = 0;
+        FrontSpeeds speeds = FrontSpeeds.of(catalogue);
         for (Solvent solvent : poured()) {
-            Optional<Double> coefficient = coefficient(solvent);
-            if (coefficient.isEmpty() || rise <= 0) {
+            Optional<FrontSpeed> speed = speeds.published(solvent);
+            if (speed.isEmpty() || rise <= 0) {
                 return Optional.empty();
             }
-            double fast = (1 + FrontMigration.UNCERTAINTY) * coefficient.get();
-            double slow = (1 - FrontMigration.UNCERTAINTY) * coefficient.get();
-            low = Math.min(low, FrontMigration.seconds(rise, fast) / SECONDS_PER_MINUTE);
-            high = Math.max(high, FrontMigration.seconds(rise, slow) / SECONDS_PER_MINUTE);
+            low = Math.min(low, FrontMigration.seconds(rise, speed.get().fast()) / SECONDS_PER_MINUTE);
+            high = Math.max(high, FrontMigration.seconds(rise, speed.get().slow()) / SECONDS_PER_MINUTE);
         }
         return Optional.of(new PourCard.Time(low, high));
-    }
-
-    /** κ [mm²/s]; of a solvent without figures that of the one it may be calculated as. */
-    private Optional<Double> coefficient(Solvent solvent) {
-        Solvent standard = EluentRules.of(catalogue).standard(solvent);
-        Optional<Double> own = coefficientOf(solvent);
-        return own.isPresent() ? own : coefficientOf(standard);
-    }
-
-    private Optional<Double> coefficientOf(Solvent solvent) {
-        Optional<PublishedValue> tension = catalogue.atRoomTemperature(solvent, "surface_tension");
-        Optional<PublishedValue> viscosity = catalogue.atRoomTemperature(solvent, "viscosity");
-        return tension.isEmpty() || viscosity.isEmpty()
-                ? Optional.empty()
-                : Optional.of(FrontMigration.coefficient(
-                        tension.get().number(), viscosity.get().number()));
     }
 
     private Message order() {

@@ -55,4 +55,17 @@ public final class FrontMigration {
         ABOVE_ZERO.require("coefficient", coefficient);
         return heightMm * heightMm / coefficient;
     }
+
+    /**
+     * z [mm], how high the front stands above the solvent's surface after a time: {@code √(κ·t)}.
+     *
+     * @param seconds t [s], 0 or more
+     * @param coefficient κ [mm²/s], above 0
+     * @see "PlanarFlow"
+     */
+    public static double heightMm(double seconds, double coefficient) {
+        NOT_NEGATIVE.require("seconds", seconds);
+        ABOVE_ZERO.require("coefficient", coefficient);
+        return Math.sqrt(coefficient * seconds);
+    }
 }

@@ -28,7 +28,7 @@ public record LessonCode(Kind kind, int choices, int seed) {
 
     private static final String SIGNS = "0123456789ABCDEFGHJKMNPQRSTVWXYZ";
     private static final int LENGTH = 8;
-    /** A prime, so that each single slip (but Z for 0 and back) and each swap of neighbours changes the check. */
+    /** A prime, so that each single slip (but Z for 0 and back) and each swap of two neighbours before the check changes it. */
     private static final int CHECK = 31;
 
     /** What a code makes. */

@@ -16,8 +16,8 @@ import org.jspecify.annotations.Nullable;
 
 /** What can be asked, and who answers it. */
 final class Routes {
-    private static final Set<HandlerType> READ = Set.of(HandlerType.GET, HandlerType.HEAD);
-    private static final Set<HandlerType> WRITE = Set.of(HandlerType.POST);
+    static final Set<HandlerType> READ = Set.of(HandlerType.GET, HandlerType.HEAD);
+    static final Set<HandlerType> WRITE = Set.of(HandlerType.POST);
 
     private static final Map<String, Set<HandlerType>> METHODS = Map.ofEntries(
             Map.entry("/api/library", READ),
@@ -34,7 +34,6 @@ final class Routes {
             Map.entry("/api/scouting", WRITE),
             Map.entry("/api/other-eluents", WRITE),
             Map.entry("/api/reading", WRITE),
-            Map.entry("/api/lesson/tables", READ),
             Map.entry("/api/checks/tables", READ),
             Map.entry("/api/checks/identity", WRITE),
             Map.entry("/api/checks/hrf", WRITE),
@@ -49,11 +48,13 @@ final class Routes {
     private final Exchange exchange;
     private final StudyRoutes studies;
     private final RunRoutes runs;
+    private final LessonRoutes lessons;
 
     Routes(Tongue tongue, StudyFolder folder) {
         this.tongue = tongue;
         this.studies = new StudyRoutes(tongue, folder);
         this.runs = new RunRoutes(tongue, folder);
+        this.lessons = new LessonRoutes(tongue);
         this.exchange = tongue.in(Language.ENGLISH);
     }
 
@@ -61,12 +62,14 @@ final class Routes {
     static boolean isUnknown(String path) {
         return path.startsWith("/api/")
                 && !METHODS.containsKey(path)
+                && !LessonRoutes.METHODS.containsKey(path)
                 && StudyRoutes.methods(path).isEmpty();
     }
 
     /** How a path may be asked; a path that is no route can only be read. */
     static Set<HandlerType> methods(String path) {
-        return StudyRoutes.methods(path).orElse(METHODS.getOrDefault(path, READ));
+        return StudyRoutes.methods(path)
+                .orElseGet(() -> LessonRoutes.METHODS.getOrDefault(path, METHODS.getOrDefault(path, READ)));
     }
 
     void add(RoutesConfig routes) {
@@ -95,9 +98,9 @@ final class Routes {
         routes.post(
                 "/api/checks/reaction", reply(ctx -> tongue.of(ctx).reactions().reaction(Body.of(ctx))));
         routes.post("/api/checks/seeing", reply(ctx -> tongue.of(ctx).sight().seeing(Body.of(ctx))));
-        routes.get("/api/lesson/tables", reply(ctx -> tongue.of(ctx).lessons().tables()));
         studies.add(routes);
         runs.add(routes);
+        lessons.add(routes);
     }
 
     /** Those of a first visit; those of what is fetched later where they are asked for. */
@@ -105,7 +108,7 @@ final class Routes {
         return "later".equals(of) ? texts.jsonForLater() : texts.jsonOfPage();
     }
 
-    private static Handler reply(Function<Context, String> answer) {
+    static Handler reply(Function<Context, String> answer) {
         return ctx -> ctx.contentType("application/json; charset=utf-8").result(answer.apply(ctx));
     }
 }

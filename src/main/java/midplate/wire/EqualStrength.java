@@ -8,9 +8,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import midplate.catalogue.LocalizationClass;
-import midplate.catalogue.PublishedValue;
 import midplate.catalogue.SolventCatalogue;
-import midplate.catalogue.StandIn;
+import midplate.catalogue.StrengthInputs;
 import midplate.catalogue.StrengthSeries;
 import midplate.chemistry.EluentComponent;
 import midplate.chemistry.EluentStrength;
@@ -72,8 +71,8 @@ final class EqualStrength {
     }
 
     private Optional<ObjectNode> mixture(StrengthSeries series) {
-        Optional<Known> weak = known(question.pair().weak(), series);
-        Optional<Known> strong = known(question.pair().strong(), series);
+        Optional<StrengthInputs> weak = known(question.pair().weak(), series);
+        Optional<StrengthInputs> strong = known(question.pair().strong(), series);
         if (weak.isEmpty() || strong.isEmpty()) {
             return Optional.empty();
         }
@@ -92,8 +91,8 @@ final class EqualStrength {
                         JsonWriting.number(EluentStrength.coverage(a, b, fraction, question.activity()), DECIMALS));
             }
             ArrayNode inputs = entry.putArray("inputs");
-            used(weak.get(), series).forEach(inputs::add);
-            used(strong.get(), series).forEach(inputs::add);
+            used(weak.get()).forEach(inputs::add);
+            used(strong.get()).forEach(inputs::add);
             return question.to().isPresent() ? other(entry, question.to().get(), series, strength) : Optional.of(entry);
         } catch (Refusal refusal) {
             faults.add(refusal.field(), refusal);
@@ -102,8 +101,8 @@ final class EqualStrength {
     }
 
     private Optional<ObjectNode> other(ObjectNode entry, PairReader.Pair to, StrengthSeries series, double strength) {
-        Optional<Known> weak = known(to.weak(), series);
-        Optional<Known> strong = known(to.strong(), series);
+        Optional<StrengthInputs> weak = known(to.weak(), series);
+        Optional<StrengthInputs> strong = known(to.strong(), series);
         if (weak.isEmpty() || strong.isEmpty()) {
             return Optional.empty();
         }
@@ -124,8 +123,8 @@ final class EqualStrength {
             node.set("strong", JsonWriting.solvent(to.strong(), texts));
             node.set("percentStrong", JsonWriting.number(percent, 2));
             ArrayNode inputs = (ArrayNode) entry.get("inputs");
-            used(weak.get(), series).forEach(inputs::add);
-            used(strong.get(), series).forEach(inputs::add);
+            used(weak.get()).forEach(inputs::add);
+            used(strong.get()).forEach(inputs::add);
             return Optional.of(entry);
         } catch (Refusal refusal) {
             faults.add("to", refusal);
@@ -139,47 +138,23 @@ final class EqualStrength {
         lines.add(Message.of(key, args.toArray()));
     }
 
-    private record Known(Solvent solvent, EluentComponent component) {}
-
     /** The solvent itself, or what stands in for it, which is said. */
-    private Optional<Known> known(Solvent solvent, StrengthSeries series) {
-        Optional<EluentComponent> own = catalogue.component(solvent, question.sorbent(), series);
-        if (own.isPresent()) {
-            return Optional.of(new Known(solvent, own.get()));
-        }
-        Optional<Solvent> other = catalogue.standIn(solvent).map(StandIn::standsInFor);
-        Optional<Known> known = other.flatMap(standIn -> catalogue
-                .component(standIn, question.sorbent(), series)
-                .map(component -> new Known(standIn, component)));
-        known.ifPresent(found -> notes.add(Message.of(
-                "note.calculated-as",
-                "solvent",
-                solvent.said(),
-                "standIn",
-                found.solvent().said())));
+    private Optional<StrengthInputs> known(Solvent solvent, StrengthSeries series) {
+        Optional<StrengthInputs> known = StrengthInputs.of(catalogue, solvent, question.sorbent(), series);
+        known.filter(found -> !found.solvent().equals(solvent))
+                .ifPresent(found -> notes.add(Message.of(
+                        "note.calculated-as",
+                        "solvent",
+                        solvent.said(),
+                        "standIn",
+                        found.solvent().said())));
         return known;
     }
 
-    private ArrayNode used(Known known, StrengthSeries series) {
-        String condition = series.condition(question.sorbent());
-        Solvent solvent = known.solvent();
+    private ArrayNode used(StrengthInputs known) {
         ArrayNode list = JsonWriting.array();
-        catalogue
-                .strengthValue(solvent, question.sorbent(), series)
-                .ifPresent(value -> list.add(value(solvent, value)));
-        catalogue
-                .preferred(solvent, "molecular_area", condition)
-                .or(() -> catalogue.preferred(solvent, "molecular_area", ""))
-                .ifPresent(value -> list.add(value(solvent, value)));
-        catalogue.preferred(solvent, "molar_mass", "").ifPresent(value -> list.add(value(solvent, value)));
-        catalogue.preferred(solvent, "density", "20 °C").ifPresent(value -> list.add(value(solvent, value)));
+        known.values().forEach(value -> list.add(PublishedWriter.value(known.solvent(), value, speech)));
         return list;
-    }
-
-    private ObjectNode value(Solvent solvent, PublishedValue value) {
-        ObjectNode node = JsonWriting.object().put("solvent", solvent.id());
-        node.setAll(PublishedWriter.value(value, speech));
-        return node;
     }
 
     private Message classes(PairReader.Pair to) {

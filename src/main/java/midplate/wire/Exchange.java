@@ -406,7 +406,7 @@ public final class Exchange {
 
     /** Lessons as they are asked for and answered. */
     public LessonAnswers lessons() {
-        return new LessonAnswers(new LessonModel(catalogue, adviser), compounds, speech);
+        return new LessonAnswers(new LessonModel(catalogue, adviser), compounds, foretelling, speech);
     }
 
     /** Name and version of this program. */

@@ -104,6 +104,17 @@ final class LessonSampleReader {
     }
 
     private Optional<GroupCounts> teaching(JsonFields fields) {
+        Optional<String> besides =
+                CompoundReader.FIELDS.stream().filter(fields::has).findFirst();
+        if (besides.isPresent()) {
+            faults.add(
+                    fields.path(besides.get()),
+                    Message.of("fault.two-structures", "fields", TEACHING + ", " + besides.get()),
+                    fields.any(besides.get()).map(Json::shown).orElse(""),
+                    Message.of("allowed.lesson-structure"),
+                    Message.of("todo.keep-one-structure"));
+            return Optional.empty();
+        }
         TeachingCompounds table = TeachingCompounds.builtIn();
         return fields.text(TEACHING, LONGEST_ID).flatMap(id -> {
             Optional<TeachingCompound> found = table.byId(id);

@@ -138,6 +138,13 @@ final class PublishedWriter {
                 .put("note", speech.said(value.note()));
     }
 
+    /** The same beside the solvent it is of. */
+    static ObjectNode value(Solvent solvent, PublishedValue value, Speech speech) {
+        ObjectNode node = JsonWriting.object().put("solvent", solvent.id());
+        node.setAll(value(value, speech));
+        return node;
+    }
+
     private ArrayNode hazards(List<Hazard> hazards) {
         ArrayNode list = JsonWriting.array();
         for (Hazard hazard : hazards) {

@@ -46,7 +46,7 @@ class SolventDataTest {
                 .sum();
         assertEquals(23, CATALOGUE.solvents().size());
         assertEquals(374, values);
-        assertEquals(64, CATALOGUE.sources().size());
+        assertEquals(68, CATALOGUE.sources().size());
         assertEquals(53, CATALOGUE.gaps().size());
     }
 

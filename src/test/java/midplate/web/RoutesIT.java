@@ -130,6 +130,10 @@ class RoutesIT {
                 "/api/checks/purity  | {}         | 422",
                 "/api/checks/seeing  | {          | 400",
                 "/api/checks/seeing  | []         | 422",
+                "/api/lesson/series  | {          | 400",
+                "/api/lesson/series  | {}         | 422",
+                "/api/lesson/worksheet | {        | 400",
+                "/api/lesson/worksheet | {}       | 422",
                 "/api/equal-strength | 'NaN'      | 400",
                 "/api/equal-strength | {\"a\": 1} | 422",
             })

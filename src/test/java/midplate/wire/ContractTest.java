@@ -50,6 +50,25 @@ class ContractTest {
             case "/api/checks/purity" -> EXCHANGE.sight().purity(recorded.request());
             case "/api/checks/seeing" -> EXCHANGE.sight().seeing(recorded.request());
             case "/api/checks/reaction" -> EXCHANGE.reactions().reaction(recorded.request());
+            case "/api/lesson/series" ->
+                EXCHANGE.lessons().series(recorded.request().getBytes(StandardCharsets.UTF_8));
+            case "/api/lesson/climb" ->
+                EXCHANGE.lessons().climb(recorded.request().getBytes(StandardCharsets.UTF_8));
+            case "/api/lesson/why" -> EXCHANGE.lessons().why(recorded.request().getBytes(StandardCharsets.UTF_8));
+            case "/api/lesson/exercise" -> EXCHANGE.lessons().exercises().exercise(recorded.bytes());
+            case "/api/lesson/exercise/run" -> EXCHANGE.lessons().exercises().run(recorded.bytes());
+            case "/api/lesson/exercise/hint" -> EXCHANGE.lessons().exercises().hint(recorded.bytes());
+            case "/api/lesson/exercise/placed" -> EXCHANGE.lessons().exercises().placed(recorded.bytes());
+            case "/api/lesson/exercise/program" ->
+                EXCHANGE.lessons().exercises().program(recorded.bytes());
+            case "/api/lesson/exercise/key" -> EXCHANGE.lessons().exercises().key(recorded.bytes());
+            case "/api/lesson/class" ->
+                EXCHANGE.lessons().classReadings(recorded.request().getBytes(StandardCharsets.UTF_8));
+            case "/api/lesson/class/example" ->
+                EXCHANGE.lessons().classExample(recorded.request().getBytes(StandardCharsets.UTF_8));
+            case "/api/lesson/slips" -> EXCHANGE.lessons().slips(recorded.request());
+            case "/api/lesson/worksheet" ->
+                EXCHANGE.lessons().worksheet(recorded.request().getBytes(StandardCharsets.UTF_8));
             case "/api/import" ->
                 EXCHANGE.studies().imports().of(recorded.request().getBytes(StandardCharsets.UTF_8));
             default -> throw new IllegalArgumentException(recorded.route());

@@ -19,7 +19,7 @@ import midplate.words.EnglishWords;
 import midplate.words.Language;
 import org.junit.jupiter.api.Test;
 
-/** The library and the groups in German: what a page shows of it is no English, what a program reads of it is the same. */
+/** The library, the groups and the compounds of lessons in German: what a page shows of it is no English, what a program reads of it is the same. */
 class GermanLibraryTest {
     private static final ObjectMapper MAPPER = new ObjectMapper();
     private static final Exchange ENGLISH = Exchange.builtIn();
@@ -71,6 +71,8 @@ class GermanLibraryTest {
         gather("", "", MAPPER.readTree(GERMAN.library()), german);
         gather("/of-groups", "", MAPPER.readTree(ENGLISH.groups()), english);
         gather("/of-groups", "", MAPPER.readTree(GERMAN.groups()), german);
+        gather("/of-lessons", "", MAPPER.readTree(ENGLISH.lessons().tables()), english);
+        gather("/of-lessons", "", MAPPER.readTree(GERMAN.lessons().tables()), german);
         String nothing = "{\"compounds\": []}";
         gather(
                 "/of-seeing",

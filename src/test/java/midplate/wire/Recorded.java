@@ -7,6 +7,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -51,6 +52,11 @@ public record Recorded(String file, JsonNode pair) {
     /** What is asked. */
     public String request() {
         return pair.get("request").toString();
+    }
+
+    /** The same in UTF-8. */
+    public byte[] bytes() {
+        return request().getBytes(StandardCharsets.UTF_8);
     }
 
     /** The status over HTTP. */

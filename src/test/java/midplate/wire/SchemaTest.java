@@ -70,6 +70,7 @@ class SchemaTest {
         JsonNode brought = Schemas.read("import-request");
         assertEquals(new TreeSet<>(ImportQuestion.FIELDS), properties(brought));
         assertEquals(new TreeSet<>(RunColumn.ids()), properties(brought.at("/properties/columns")));
+        assertEquals(new TreeSet<>(WorksheetReader.FIELDS), properties(Schemas.read("lesson-worksheet-request")));
         JsonNode strength = Schemas.read("equal-strength-request");
         assertEquals(new TreeSet<>(StrengthQuestion.FIELDS), properties(strength));
         assertEquals(new TreeSet<>(StrengthQuestion.TO_FIELDS), properties(strength.at("/properties/to")));

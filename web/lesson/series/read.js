@@ -1,0 +1,43 @@
+// @ts-check
+/** Reads what the server sent along the share of the strong solvent: curves, clouds, and the share of equal strength, which may be missing. */
+
+import { between } from "../../answer/curves.js";
+
+/** @typedef {{rf: number, low?: number, high?: number, cloud?: number[]}} At where a compound is [Rf] */
+
+/** The share that is pulled, held to what the curves reach. @param {any} answer @param {string} typed */
+export function pulledShare(answer, typed) {
+  const points = answer.curves.percentStrong;
+  const percent = Number(typed.replace(",", "."));
+  const held = Number.isFinite(percent) && typed.trim() !== "" ? percent : points[0];
+  return Math.min(points.at(-1), Math.max(points[0], held));
+}
+
+/**
+ * A value at a share; none where one of its neighbours is missing.
+ * @param {number[]} points @param {(number | null)[]} values @param {number} percent
+ */
+export function valueAt(points, values, percent) {
+  const { before, share } = between(points, percent);
+  const low = values[before];
+  const high = values[Math.min(before + 1, values.length - 1)];
+  if (share === 0) return low ?? undefined;
+  if (share === 1) return high ?? undefined;
+  return low === null || high === null ? undefined : low + share * (high - low);
+}
+
+/**
+ * Where each compound is at a share, with its cloud where that is shown.
+ * @param {any} answer @param {number} percent @param {boolean} clouded
+ * @returns {Record<string, At>}
+ */
+export function foretold({ curves, clouds }, percent, clouded) {
+  /** @type {Record<string, At>} */
+  const all = {};
+  for (const [name, curve] of Object.entries(/** @type {Record<string, any>} */ (curves.spots))) {
+    const read = (/** @type {number[]} */ values) => valueAt(curves.percentStrong, values, percent) ?? NaN;
+    const cloud = clouded ? clouds?.spots[name].map((/** @type {number[]} */ sample) => valueAt(clouds.percentStrong, sample, percent)) : undefined;
+    all[name] = { rf: read(curve.rf), low: read(curve.low), high: read(curve.high), cloud };
+  }
+  return all;
+}
