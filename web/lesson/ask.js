@@ -30,6 +30,8 @@ const AGAIN = 2000;
 
 /** @type {Map<string, number>} */
 const timers = new Map();
+/** Those by which it is asked again where nobody answered; no redraw puts them off. @type {Map<string, number>} */
+const retries = new Map();
 /** @type {Map<string, string>} */
 const waiting = new Map();
 
@@ -58,13 +60,15 @@ export function askSoon(state, act, question) {
   if (words !== undefined && waiting.get(name) === words) return;
   clearTimeout(timers.get(name));
   waiting.delete(name);
-  if (words === undefined || state.asked[name]?.question === words) return;
+  if (words !== undefined && state.asked[name]?.question === words) return;
+  clearTimeout(retries.get(name));
+  if (words === undefined) return;
   waiting.set(name, words);
   timers.set(name, window.setTimeout(() => ask(state, act, question), isTyping() ? TYPING_PAUSE : PAUSE));
 }
 
-/** @param {State} state @param {Act} act @param {Question} asking */
-async function ask(state, act, asking) {
+/** @param {State} state @param {Act} act @param {Question} asking @param {"again"} [how] asked again it stays unreachable until an answer comes */
+async function ask(state, act, asking, how) {
   const { name, path, body, entries } = asking;
   const question = wordsOf(/** @type {object} */ (body));
   waiting.delete(name);
@@ -74,7 +78,7 @@ async function ask(state, act, asking) {
   };
   const before = state.asked[name]?.answer;
   const allEntries = "compounds" in /** @type {object} */ (body) ? new Map([...sampleEntries(state.lesson), ...entries]) : entries;
-  tell({ question, standing: "counting", answer: before, faults: new Map() });
+  if (how !== "again") tell({ question, standing: "counting", answer: before, faults: new Map() });
   /** @type {Asked} */
   let came;
   try {
@@ -84,9 +88,9 @@ async function ask(state, act, asking) {
     came = { question, standing: refused ? "refused" : "unreachable", answer: before, faults: refused ? faultsOf(refused, allEntries) : new Map() };
   }
   const latest = state.asked[name];
-  if (latest?.question !== question || latest.standing !== "counting") return; // nobody waits for it any more
-  tell(came);
-  if (came.standing === "unreachable") timers.set(name, window.setTimeout(() => ask(state, act, asking), AGAIN));
+  if (latest?.question !== question || ["told", "refused"].includes(latest.standing)) return; // nobody waits for it any more
+  if (latest.standing !== came.standing) tell(came);
+  if (came.standing === "unreachable") retries.set(name, window.setTimeout(() => ask(state, act, asking, "again"), AGAIN));
 }
 
 function isTyping() {

@@ -16,6 +16,8 @@ const OF = {
   gloves: ["gloves"],
 };
 
+const FOLD = "lesson-hazards";
+
 /** All that a plate run and looked at under the lamp asks for. @type {Caution[]} */
 export const ALL = ["solvents", "uv", "silica", "gloves"];
 
@@ -38,7 +40,30 @@ export function cautionsView(which, { published: { library }, lesson }, pair = l
       make("h3", { id: "lesson-cautions-title" }, say("later.lesson-cautions")),
       ...general(["sheet-first"]).map((/** @type {string} */ text) => make("p", { class: "caution-first" }, text)),
       make("ul", {}, ...[...general(which.flatMap((each) => OF[each])), ...ownCautions(poured)].map((text) => make("li", {}, text))),
-      ...poured.map((solvent) => make("p", { class: "statements" }, make("b", {}, `${solvent.name}: `), solvent.hazards.map((/** @type {any} */ hazard) => `${hazard.code} ${hazard.text}`).join(" "))),
+      ...(poured.length === 2 ? [statements(poured)] : []),
     ),
   ];
 }
+
+/** The hazard statements of the two solvents, folded on the screen. @param {any[]} poured */
+const statements = (poured) =>
+  make(
+    "details",
+    { id: FOLD },
+    make("summary", { id: `${FOLD}-title` }, say("later.lesson-cautions-hazards", { weak: poured[0].name, strong: poured[1].name })),
+    ...poured.map((solvent) => make("p", { class: "statements" }, make("b", {}, `${solvent.name}: `), solvent.hazards.map((/** @type {any} */ hazard) => `${hazard.code} ${hazard.text}`).join(" "))),
+  );
+
+/** Whether it was unfolded for the paper alone. */
+let unfolded = false;
+
+window.addEventListener("beforeprint", () => {
+  const fold = /** @type {HTMLDetailsElement | null} */ (document.getElementById(FOLD));
+  unfolded = fold !== null && !fold.open;
+  if (unfolded) fold?.setAttribute("open", "");
+});
+
+window.addEventListener("afterprint", () => {
+  if (unfolded) document.getElementById(FOLD)?.removeAttribute("open");
+  unfolded = false;
+});

@@ -7,6 +7,8 @@ import { keep } from "./state.js";
 
 const KEY = "midplate-lesson-steps";
 const MOST_STEPS = 30;
+/** The most that is kept of them over a reload [signs]: what was entered needs its room first. */
+const MOST_KEPT = 1_000_000;
 /** How long after a change the steps are kept, which takes longer than to keep what was entered [ms]. */
 const PAUSE = 300;
 
@@ -77,11 +79,19 @@ export class LessonHistory {
 
   #keepSteps() {
     try {
-      localStorage.setItem(KEY, JSON.stringify({ now: contentsOf(this.lesson), before: this.#before, after: this.#after }));
+      localStorage.setItem(KEY, JSON.stringify({ now: contentsOf(this.lesson), before: latest(this.#before), after: latest(this.#after) }));
     } catch {
       // a browser that keeps nothing still leads back as long as the page is open
     }
   }
+}
+
+/** The latest steps for which there is room. @param {string[]} steps */
+function latest(steps) {
+  let room = MOST_KEPT / 2;
+  let first = steps.length;
+  while (first > 0 && (room -= steps[first - 1].length) >= 0) first--;
+  return steps.slice(first);
 }
 
 /** What counts as a change; to look at another part is none. @param {Lesson} lesson */

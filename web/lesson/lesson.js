@@ -5,6 +5,7 @@ import { byId, make, patch } from "../dom.js";
 import { button } from "../entry.js";
 import { get } from "../server.js";
 import { fetchTexts, fillTexts, firstLanguage, furtherTexts, language, say, speakIn } from "../texts.js";
+import { followAddress, keepInAddress, partInAddress } from "./address.js";
 import { isAsking } from "./ask.js";
 import { ALL, cautionsView } from "./cautions.js";
 import { guideView, hidesPart, seePart } from "./guide/guide.js";
@@ -48,6 +49,7 @@ function draw() {
   if (!state.published.tables) return; // nothing can be said yet
   const part = partOf(state.lesson);
   const title = say(`later.lesson-part-${part.id}`);
+  keepInAddress(part.id);
   document.title = `${title} \u2013 Midplate`;
   byId("undo").toggleAttribute("disabled", !history.canUndo);
   byId("redo").toggleAttribute("disabled", !history.canRedo);
@@ -118,17 +120,19 @@ function told() {
 
 /** @param {string} shown */
 function navigation(shown) {
-  const go = (/** @type {string} */ id) => {
-    act.edit((lesson) => {
-      lesson.part = id;
-      seePart(lesson);
-    });
-    act.focus("lesson-part");
-  };
   return [
     make("ol", { class: "lesson-parts", id: "lesson-parts-list" }, ...PARTS.map(({ id }) =>
-      make("li", { id: `lesson-go-${id}-item` }, make("button", { type: "button", id: `lesson-go-${id}`, "aria-current": id === shown ? "page" : undefined, onclick: () => go(id) }, say(`later.lesson-part-${id}`))))),
+      make("li", { id: `lesson-go-${id}-item` }, make("button", { type: "button", id: `lesson-go-${id}`, "aria-current": id === shown ? "page" : undefined, onclick: () => goTo(id) }, say(`later.lesson-part-${id}`))))),
   ];
+}
+
+/** Shows a part. @param {string} id */
+function goTo(id) {
+  act.edit((lesson) => {
+    lesson.part = id;
+    seePart(lesson);
+  });
+  act.focus("lesson-part");
 }
 
 /** @param {"undo" | "redo"} step */
@@ -177,6 +181,9 @@ async function speak(chosen) {
 }
 
 byId("language").addEventListener("change", (event) => speak(/** @type {HTMLSelectElement} */ (event.target).value));
+followAddress((id) => (id === undefined ? draw() : goTo(id)));
+const linked = partInAddress();
+if (linked && linked !== history.lesson.part) goTo(linked);
 const handed = handedOver();
 if (handed) {
   history.edit((lesson) => {

@@ -23,6 +23,12 @@ import { laneTicks, layer, pencilLine } from "../plate/layer.js";
 /** The plate that lessons begin with. @type {Size} */
 export const USUAL = { height: 70, width: 40, start: 10, front: 62 };
 
+/** What each lane takes of the width [mm]: the outer ones stand 5 mm from the sides, and 8 mm between two are kept with ease. */
+const LANE = 10;
+
+/** The plate for so many lanes: the usual one, wider where its lanes would stand too near. @param {number} lanes @returns {Size} */
+export const sizeFor = (lanes) => ({ ...USUAL, width: Math.max(USUAL.width, LANE * lanes) });
+
 /** @param {Size} size @param {number} rf */
 export const mmOf = ({ start, front }, rf) => start + rf * (front - start);
 

@@ -144,12 +144,16 @@ function saidOf(compound) {
 
 const number = (/** @type {string} */ typed) => orAsTyped(decimal(typed), typed);
 
+/** The entry that is empty where a compound is not said, by the way that counts. @type {Record<Way, string>} */
+const SAYS = { table: "what", smiles: "smiles", class: "class", groups: "group" };
+
 /** The entries of the sample by the field of a request that each stands for. @param {Lesson} lesson @returns {Map<string, string>} */
 export function sampleEntries({ compounds }) {
   const entries = new Map([["compounds", "add-compound"], ["weak", "lesson-weak"], ["strong", "lesson-strong"], ["setting", "lesson-setting"]]);
-  compounds.forEach(({ id, groups }, i) => {
+  compounds.forEach((compound, i) => {
+    const { id, groups } = compound;
     const place = `compounds[${i}]`;
-    for (const [field, entry] of [["", "what"], [".name", "name"], [".compound", "what"], [".smiles", "smiles"], [".class", "class"], [".groups", "group"]]) {
+    for (const [field, entry] of [["", SAYS[wayOf(compound)]], [".name", "name"], [".compound", "what"], [".smiles", "smiles"], [".class", "class"], [".groups", "group"]]) {
       entries.set(`${place}${field}`, `lesson-${entry}-${id}`);
     }
     for (const group of Object.keys(groups ?? {})) entries.set(`${place}.groups.${group}`, `count-${id}-${group}`);

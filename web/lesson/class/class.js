@@ -9,7 +9,7 @@ import { askSoon, told, withFaults } from "../ask.js";
 import { sampleAsked } from "../state.js";
 import { entryView } from "./entry.js";
 import { histogram, platesDrawing } from "./picture.js";
-import { badCells, classOf, classQuestion, columnsOf, editClass, shareOf } from "./table.js";
+import { badCells, cellId, classOf, classQuestion, columnsOf, editClass, isShareEmpty, shareOf, strongName } from "./table.js";
 
 await styled(new URL("class.css", import.meta.url));
 
@@ -26,23 +26,21 @@ export function view(state, act) {
   });
   const bad = badCells(state, mine);
   const refused = withFaults(state, question).faults;
-  const wrong = { ...state, faults: new Map([...refused, ...bad]) };
+  const empty = isShareEmpty(state) ? [/** @type {[string, string[]]} */ (["class-percent", [say("later.lesson-class-percent-empty", { strong: strongName(state) })]])] : [];
+  const wrong = { ...state, faults: new Map([...refused, ...bad, ...empty]) };
   const { answer, current, standing } = told(state, question);
   const shown = question.body && answer;
   return [
     make("p", { class: "aside", id: "class-about" }, say("later.lesson-class-about")),
-    make("div", { id: "class-cautions" }),
-    ...inventedView(state, mine, invented),
+    ...inventedView(state, mine, invented, current ? answer : undefined),
     make("div", { id: "class-all" }, make(
       "div",
       { id: "class-sides", class: "class-sides" },
-      entryView(wrong, act, mine),
+      entryView(wrong, act, mine, refusedView(state, mine, bad, refused)),
       make(
         "div",
         { id: "class-told", class: "class-told", "aria-busy": String(Boolean(question.body) && !current && standing === "counting") },
-        !question.body && make("p", { id: "class-none" }, say("later.lesson-class-none")),
-        ...[...bad.values()].map((sentences, i) => make("p", { class: "fault", id: `class-bad-${i}` }, sentences.join(" "))),
-        ...refusedView(mine, refused),
+        !question.body && empty.length === 0 && make("p", { id: "class-none" }, say("later.lesson-class-none")),
         question.body && standing === "unreachable" && make("p", { class: "fault", id: "class-unreachable" }, say("later.lesson-class-unreachable")),
         question.body && !answer && standing === "counting" && make("p", { id: "class-counting" }, say("later.lesson-class-counting")),
         ...(shown ? toldView(state, act, mine, answer, current) : []),
@@ -51,28 +49,36 @@ export function view(state, act) {
   ];
 }
 
-/** What was refused, with the row it stands in; what the entry of the ratio says is not said twice. @param {import("./table.js").ClassPart} mine @param {Map<string, string[]>} refused */
-function refusedView(mine, refused) {
-  return [...refused].filter(([id]) => id !== "class-percent").map(([id, sentences], i) => {
-    const row = mine.rows.findIndex((each) => id.includes(`-class-${each.id}`));
-    const place = row < 0 ? "" : `${say("later.lesson-class-row")} ${row + 1}: `;
-    return make("p", { class: "fault", id: `class-fault-${i}` }, `${place}${sentences.join(" ")}`);
-  });
+/** What is left out or was refused, with the row and the column it stands in; what the entry of the ratio says is not said twice. @param {State} state @param {import("./table.js").ClassPart} mine @param {Map<string, string[]>} bad @param {Map<string, string[]>} refused */
+function refusedView(state, mine, bad, refused) {
+  const told = [...bad.values()].map((sentences, i) => make("p", { class: "fault", id: `class-bad-${i}` }, sentences.join(" ")));
+  const others = [...refused].filter(([id]) => id !== "class-percent" && !bad.has(id));
+  return [...told, ...others.map(([id, sentences], i) => make("p", { class: "fault", id: `class-fault-${i}` }, placed(state, mine, id, sentences.join(" "))))];
+}
+
+/** @param {State} state @param {import("./table.js").ClassPart} mine @param {string} id of the entry @param {string} told */
+function placed(state, mine, id, told) {
+  const row = mine.rows.findIndex((each) => id.endsWith(`-class-${each.id}`) || id.includes(`-class-${each.id}-`));
+  if (row < 0) return told;
+  const heads = new Map([["pair", "later.lesson-class-pair"], ["plate", "later.lesson-class-plate"], ["start", "later.lesson-class-start"], ["front", "later.lesson-class-front"]]);
+  const head = heads.get(id.split("-")[0]);
+  const column = head ? say(head) : columnsOf(state, mine).find((each) => cellId(mine.rows[row], each.id) === id)?.name ?? "";
+  return say("later.lesson-class-place", { row: row + 1, column, told });
 }
 
 /** Asked for its words only, in the language of the page. @param {State} state @param {import("./table.js").ClassPart} mine */
 function inventedQuestion(state, mine) {
-  const body = mine.invented ? { ...sampleAsked(state.lesson), percentStrong: shareOf(state), code: mine.invented } : undefined;
+  const body = mine.invented && !isShareEmpty(state) ? { ...sampleAsked(state.lesson), percentStrong: shareOf(state), code: mine.invented } : undefined;
   return { name: "class-invented", path: "/api/lesson/class/example", body, entries: new Map() };
 }
 
-/** @param {State} state @param {import("./table.js").ClassPart} mine @param {import("../ask.js").Question} question */
-function inventedView(state, mine, question) {
+/** @param {State} state @param {import("./table.js").ClassPart} mine @param {import("../ask.js").Question} question @param {any} judged what the readings show */
+function inventedView(state, mine, question, judged) {
   const { answer } = told(state, question);
   if (!mine.invented || !answer) return [];
   return [
     make("p", { id: "class-invented", class: "class-invented" }, `${answer.invented.text} ${say("later.lesson-class-example-code", { code: mine.invented })}`),
-    make("details", { id: "class-hidden" }, make("summary", { id: "class-hidden-summary" }, say("later.lesson-class-hidden")), make("p", {}, answer.hidden.text)),
+    make("details", { id: "class-hidden" }, make("summary", { id: "class-hidden-summary" }, say("later.lesson-class-hidden")), make("p", { id: "class-hidden-text" }, answer.hidden.text.text), judged && !judged.slips.some((/** @type {any} */ slip) => slip.pair === answer.hidden.pair) && make("p", { id: "class-hidden-unfound" }, say("later.lesson-class-hidden-unfound"))),
   ];
 }
 
@@ -89,6 +95,7 @@ function toldView(state, act, mine, answer, current) {
       answer.withoutFar && make("p", { id: "class-without-far" }, `${say("later.lesson-class-without-far")} ${answer.withoutFar.sentences.slice(0, 2).map((/** @type {any} */ each) => each.text).join(" ")}`),
       ...titled("class-slips", say("later.lesson-class-slips-title"), answer.slips),
       ...titled("class-far", say("later.lesson-class-far-title"), answer.far),
+      ...titled("class-plates-far", say("later.lesson-class-plates-far-title"), answer.farPlates),
       make("h3", { id: "class-plates-title" }, say("later.lesson-class-plates")),
       choice(state, {
         id: "class-order",

@@ -7,15 +7,15 @@ import { Refused, post } from "../../server.js";
 import { say } from "../../texts.js";
 import { sampleAsked } from "../state.js";
 import { tableOf } from "./paste.js";
-import { MOST_ROWS, MOST_SPOTS, cellId, columnsOf, editClass, emptyRow, isFilled, replaceClass, shareOf } from "./table.js";
+import { MOST_ROWS, MOST_SPOTS, cellId, columnsOf, editClass, emptyRow, isFilled, isShareEmpty, replaceClass, shareOf } from "./table.js";
 
 /** @typedef {import("../state.js").State} State @typedef {import("../state.js").Act} Act @typedef {import("./table.js").ClassPart} ClassPart @typedef {import("./table.js").Row} Row */
 
 /** As many as the seed of a code goes to. */
 const SEEDS = 2 ** 20;
 
-/** @param {State} state with the faults at their entries @param {Act} act @param {ClassPart} mine */
-export function entryView(state, act, mine) {
+/** @param {State} state with the faults at their entries @param {Act} act @param {ClassPart} mine @param {Element[]} refused what to say below the table */
+export function entryView(state, act, mine, refused) {
   const full = mine.rows.length >= MOST_ROWS;
   return make(
     "div",
@@ -23,6 +23,7 @@ export function entryView(state, act, mine) {
     make("h3", { id: "class-entry-title" }, say("later.lesson-class-entry")),
     make("div", { id: "class-choices", class: "class-choices" }, ...choices(state, act, mine)),
     make("div", { id: "class-rows", class: columnsOf(state, mine).length + (hasLines(mine) ? 2 : 0) > 5 ? "class-rows many" : "class-rows", role: "group", "aria-labelledby": "class-entry-title" }, head(state, mine), ...mine.rows.map((row, i) => rowView(state, act, mine, row, i))),
+    make("div", { id: "class-refused", class: "class-refused" }, ...refused),
     make(
       "div",
       { id: "class-presses", class: "class-presses" },
@@ -179,6 +180,7 @@ function take(state, act, mine) {
 /** @param {State} state @param {Act} act @param {ClassPart} mine */
 async function example(state, act, mine) {
   const typed = mine.code.trim();
+  if (isShareEmpty(state)) return act.focus("class-percent");
   const drawn = typed ? { code: typed } : { seed: Math.floor(Math.random() * SEEDS) };
   try {
     const { code, rows } = await post("/api/lesson/class/example", { ...sampleAsked(state.lesson), percentStrong: shareOf(state), ...drawn });

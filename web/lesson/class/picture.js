@@ -91,7 +91,7 @@ function plateRow(answer, plate, y, x, { colours, several, wrong }) {
   const read = answer.readings.filter((/** @type {any} */ each) => isSamePlate(each, plate));
   const isFar = (/** @type {any} */ each) => answer.far.some((/** @type {any} */ far) => far.spot === each.spot && far.lane === each.lane && far.pair === each.pair && far.plate === each.plate);
   const name = typeof plate.plate === "string" ? plate.plate : several ? `${plate.pair} / ${plate.plate}` : plate.pair;
-  const said = plate.pairs.some((/** @type {string} */ pair) => wrong.has(pair)) ? say("later.lesson-class-row-slip") : read.some(isFar) ? say("later.lesson-class-row-far") : undefined;
+  const said = plate.pairs.some((/** @type {string} */ pair) => wrong.has(pair)) ? say("later.lesson-class-row-slip") : read.some(isFar) ? say("later.lesson-class-row-far") : answer.farPlates.some((/** @type {any} */ far) => isSamePlate({ ...far, pair: far.pairs[0] }, plate)) ? say("later.lesson-class-row-plate") : undefined;
   return draw(
     "g",
     { class: said ? "class-plate odd" : "class-plate" },

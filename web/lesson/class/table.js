@@ -110,9 +110,15 @@ export function classQuestion(state, mine) {
       readings.push({ pair, plate, lane: lanes.get(key), spot: name, [mine.cells === "rf" ? "rf" : "centreMm"]: decimal(typed), ...linesOf(mine, row) });
     }
   });
-  const body = readings.length === 0 ? undefined : { ...sampleAsked(state.lesson), percentStrong: shareOf(state), readings };
+  const body = readings.length === 0 || isShareEmpty(state) ? undefined : { ...sampleAsked(state.lesson), percentStrong: shareOf(state), readings };
   return { name: "class", path: "/api/lesson/class", body, entries };
 }
+
+/** @param {State} state */
+export const isShareEmpty = ({ lesson }) => lesson.percent.trim() === "";
+
+/** @param {State} state */
+export const strongName = ({ lesson, published }) => published.library.solvents.find((/** @type {any} */ each) => each.id === lesson.strong)?.name ?? lesson.strong;
 
 /** @param {State} state */
 export const shareOf = ({ lesson }) => orAsTyped(percentStrong(lesson.percent), lesson.percent);

@@ -6,7 +6,8 @@ import { choice } from "../../entry.js";
 import { styled } from "../../later.js";
 import { say } from "../../texts.js";
 import { askSoon, told, withFaults } from "../ask.js";
-import { percentOf, ratioSlider, standingView } from "../ratio.js";
+import { percentOf, ratioSlider, reach, standingView } from "../ratio.js";
+import { seriesQuestion } from "../series/ask.js";
 import { sampleAsked } from "../state.js";
 import { clockWords, isStill, momentOf, play, pressed, running, scrub, TICKS } from "./clock.js";
 import { jar, rows } from "./jar.js";
@@ -27,13 +28,16 @@ const speedOf = (state) => (SPEEDS.includes(state.lesson.parts.climb?.speed) ? s
 /** @param {State} state @param {Act} act @returns {Element[]} */
 export function view(state, act) {
   const asking = question(state);
-  queueMicrotask(() => askSoon(state, act, asking));
+  queueMicrotask(() => {
+    askSoon(state, act, asking);
+    askSoon(state, act, seriesQuestion(state)); // how far it can be pulled
+  });
   const { answer, current, standing } = told(state, asking);
   const wrong = withFaults(state, asking);
   const seen = answer?.compounds.length === state.lesson.compounds.length ? answer : undefined;
   return [
     make("p", { class: "lesson-ask" }, say("later.lesson-climb-question")),
-    ratioSlider(state, act, "climb"),
+    ratioSlider(state, act, { id: "climb-percent", reach: reach(state) }),
     ...standingView(wrong, "climb", standing),
     ...(seen ? [stage(state, act, seen, current)] : []),
   ];
@@ -53,8 +57,8 @@ function stage(state, act, answer, current) {
       make("p", { id: "climb-clock", class: "climb-clock" }, clockWords(answer, moment)),
       rows(answer, moment),
       make("p", { id: "climb-constant", class: "climb-answer" }, answer.sentences.find((/** @type {any} */ { key }) => key === "lesson.climb-constant").text),
-      rise(answer, moment),
     ),
+    rise(answer, moment),
     make("ul", { id: "climb-said", class: "climb-said" }, ...answer.sentences.filter((/** @type {any} */ { key }) => key !== "lesson.climb-constant").map((/** @type {any} */ { text }) => make("li", {}, text))),
   );
 }

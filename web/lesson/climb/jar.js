@@ -5,10 +5,10 @@ import { draw, make } from "../../dom.js";
 import { laneTicks, layer, pencilLine } from "../../plate/layer.js";
 import { say } from "../../texts.js";
 import { along } from "../along.js";
+import { sizeFor } from "../plate.js";
 
 /** @typedef {import("./clock.js").Moment} Moment */
 
-const WIDTH = 40;
 /** Between the plate and the jar's wall, and above the plate [mm]. */
 const ROOM = 7;
 const WALL = 1.2;
@@ -23,8 +23,11 @@ function at(answer, { minutes }) {
   return { front, run: front - start, spots: spots.map((/** @type {any} */ spot) => ({ ...spot, way: spot.centre - start })) };
 }
 
+/** How wide the plate is [mm]. @param {any} answer */
+const widthOf = (answer) => sizeFor(answer.compounds.length).width;
+
 /** @param {any} answer */
-const laneOf = (answer) => (/** @type {number} */ i) => (WIDTH * (i + 0.5)) / answer.compounds.length;
+const laneOf = (answer) => (/** @type {number} */ i) => (widthOf(answer) * (i + 0.5)) / answer.compounds.length;
 
 /** @param {number} value @param {number} decimals */
 const digits = (value, decimals) => say(decimals === 2 ? "later.lesson-climb-rf-value" : "later.lesson-climb-mm", { value });
@@ -32,21 +35,22 @@ const digits = (value, decimals) => say(decimals === 2 ? "later.lesson-climb-rf-
 /** @param {any} answer @param {Moment} moment */
 export function jar(answer, moment) {
   const { heightMm: height, startMm: start, stopMm: stop, levelMm: level } = answer.plate;
+  const width = widthOf(answer);
   const pixel = height / PIXELS;
   const now = at(answer, moment);
   const lane = laneOf(answer);
   const y = (/** @type {number} */ mm) => height - mm;
-  const line = (/** @type {number} */ mm) => draw("g", { transform: `translate(0 ${y(mm)})` }, ...pencilLine(WIDTH, pixel));
-  const [left, right, top, floor] = [-ROOM, WIDTH + ROOM, -ROOM, height];
+  const line = (/** @type {number} */ mm) => draw("g", { transform: `translate(0 ${y(mm)})` }, ...pencilLine(width, pixel));
+  const [left, right, top, floor] = [-ROOM, width + ROOM, -ROOM, height];
   return draw(
     "svg",
     { id: "climb-drawing", viewBox: `${left - 3} ${top - 4} ${right - left + 6} ${floor - top + 7}`, role: "img", "aria-label": say("later.lesson-climb-picture") },
-    layer("climb-plate", { height, width: WIDTH, start, front: stop, run: stop - start }, pixel, ["", ""]),
-    draw("rect", { id: "climb-wet", class: "climb-wet", x: 0.6, width: WIDTH - 1.2, y: y(now.front), height: now.front }),
+    layer("climb-plate", { height, width, start, front: stop, run: stop - start }, pixel, ["", ""]),
+    draw("rect", { id: "climb-wet", class: "climb-wet", x: 0.6, width: width - 1.2, y: y(now.front), height: now.front }),
     draw("g", { transform: `translate(0 ${y(start)})` }, laneTicks(answer.compounds.map((/** @type {any} */ _, /** @type {number} */ i) => lane(i)), pixel)),
     line(start),
-    draw("path", { class: "climb-stop", d: `M0 ${y(stop)}h3M${WIDTH} ${y(stop)}h-3`, "stroke-width": 1.3 * pixel }),
-    draw("path", { id: "climb-front", class: "climb-front", d: `M0.6 ${y(now.front)}H${WIDTH - 0.6}`, "stroke-width": 1.6 * pixel }),
+    draw("path", { class: "climb-stop", d: `M0 ${y(stop)}h3M${width} ${y(stop)}h-3`, "stroke-width": 1.3 * pixel }),
+    draw("path", { id: "climb-front", class: "climb-front", d: `M0.6 ${y(now.front)}H${width - 0.6}`, "stroke-width": 1.6 * pixel }),
     ...answer.compounds.map((/** @type {any} */ each, /** @type {number} */ i) =>
       draw(
         "g",
@@ -93,7 +97,7 @@ export function moveJar(answer, moment) {
   const wet = document.getElementById("climb-wet");
   wet?.setAttribute("y", String(y(now.front)));
   wet?.setAttribute("height", String(now.front));
-  document.getElementById("climb-front")?.setAttribute("d", `M0.6 ${y(now.front)}H${WIDTH - 0.6}`);
+  document.getElementById("climb-front")?.setAttribute("d", `M0.6 ${y(now.front)}H${widthOf(answer) - 0.6}`);
   now.spots.forEach((/** @type {any} */ spot, /** @type {number} */ i) => {
     const body = document.querySelector(`#climb-spot-${i} ellipse`);
     body?.setAttribute("cy", String(y(spot.centre)));

@@ -15,6 +15,14 @@ import { exerciseOf, exerciseQuestion, workOf } from "./work.js";
 
 await styled(new URL("./exercise.css", import.meta.url));
 
+/** The solvents that are poured: those of the code that is open, or those chosen for a new one; none while they are not known. @param {State} state */
+export function pairOf(state) {
+  const { code, pair } = exerciseOf(state.lesson);
+  const { answer, current, standing } = told(state, exerciseQuestion(state.lesson));
+  if (!code || standing === "refused") return state.published.tables.exercisePairs[Number(pair)];
+  return current ? { weak: answer.weak.id, strong: answer.strong.id } : { weak: "", strong: "" };
+}
+
 /** @param {State} state @param {Act} act @returns {Element[]} */
 export const view = (state, act) => {
   // whoever comes back to this part finds the key hidden
@@ -36,7 +44,6 @@ export const view = (state, act) => {
     begin,
     placeView(state, act, answer),
     reachView(state, act, answer),
-    make("section", { id: "exercise-cautions", "aria-labelledby": "exercise-cautions-title" }, make("h3", { id: "exercise-cautions-title" }, say("later.lesson-exercise-cautions")), list(answer.cautions.map((/** @type {any} */ each) => each.text))),
     teacherView(state, act),
   ].filter((each) => each !== "");
 };

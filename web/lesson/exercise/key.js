@@ -6,7 +6,7 @@ import { byId, list, make, patch } from "../../dom.js";
 import { button, typedField } from "../../entry.js";
 import { marked, say } from "../../texts.js";
 import { LONGEST, save } from "./file.js";
-import { editWork, exerciseOf, ratioText, workOf } from "./work.js";
+import { editWork, eluentText, exerciseOf, exerciseQuestion, ratioText, workOf } from "./work.js";
 
 /** @typedef {import("./work.js").State} State @typedef {import("./work.js").Act} Act */
 
@@ -44,17 +44,20 @@ const keyQuestion = (code) => ({ name: "exercise-key", path: "/api/lesson/exerci
 function keyBox(state, act, code) {
   askSoon(state, act, keyQuestion(code));
   const { answer, current } = told(state, keyQuestion(code));
-  return make("div", { id: "exercise-key" }, ...(current ? keyView(answer) : [make("p", {}, say("later.lesson-exercise-counting"))]));
+  return make("div", { id: "exercise-key" }, ...(current ? keyView(answer, state) : [make("p", {}, say("later.lesson-exercise-counting"))]));
 }
 
-/** @param {any} key @returns {Element[]} */
-function keyView(key) {
+/** @param {any} key @param {State} state @returns {Element[]} */
+function keyView(key, state) {
+  const exercise = told(state, exerciseQuestion(state.lesson)).answer;
+  const shortly = (/** @type {{weak: number, strong: number}} */ ratio) => (ratio.weak === 0 || ratio.strong === 0 ? eluentText(ratio, exercise) : ratioText(ratio));
   const best = { weak: String(key.best.ratio.weak), strong: String(key.best.ratio.strong) };
   const known = { weak: String(key.knownsRun.ratio.weak), strong: String(key.knownsRun.ratio.strong) };
   const head = (/** @type {string[]} */ ...texts) => make("tr", {}, ...texts.map((text) => make("th", { scope: "col" }, text)));
   const cell = (/** @type {string} */ text) => make("td", {}, text);
   return [
     make("h4", {}, say("later.lesson-exercise-key", { code: key.code })),
+    make("p", {}, say("later.lesson-exercise-key-course")),
     make(
       "div",
       { class: "exercise-wide", id: "exercise-key-unknowns", role: "group", tabindex: 0, "aria-label": say("later.lesson-exercise-key", { code: key.code }) },
@@ -73,7 +76,7 @@ function keyView(key) {
         {},
         make("caption", {}, say("later.lesson-exercise-key-true")),
         make("thead", {}, head(say("later.lesson-exercise-key-ratio"), ...key.unknowns.map((/** @type {any} */ each) => each.name), say("later.lesson-exercise-key-serves"))),
-        make("tbody", {}, ...key.ratios.map((/** @type {any} */ row) => make("tr", {}, cell(ratioText(row.ratio)), ...row.rf.map((/** @type {number} */ rf) => cell(marked(rf.toFixed(2)))), cell(say(row.serves ? "later.lesson-exercise-key-yes" : "later.lesson-exercise-key-no"))))),
+        make("tbody", {}, ...key.ratios.map((/** @type {any} */ row) => make("tr", {}, cell(shortly(row.ratio)), ...row.rf.map((/** @type {number} */ rf) => cell(marked(rf.toFixed(2)))), cell(say(row.serves ? "later.lesson-exercise-key-yes" : "later.lesson-exercise-key-no"))))),
       ),
     ),
     list(key.texts.map((/** @type {any} */ each) => each.text)),
@@ -88,7 +91,7 @@ function print(state) {
   const { answer, current } = told(state, keyQuestion(code));
   if (!current) return;
   const { title } = workOf(state.lesson);
-  patch(byId("lesson-paper"), make("div", { id: "exercise-paper" }, title && make("p", {}, title), ...keyView(answer)));
+  patch(byId("lesson-paper"), make("div", { id: "exercise-paper" }, title && make("p", {}, title), ...keyView(answer, state)));
   document.documentElement.dataset.printing = PRINTED;
   window.print();
 }

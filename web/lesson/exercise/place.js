@@ -7,7 +7,7 @@ import { draw, list, make } from "../../dom.js";
 import { button, typedField } from "../../entry.js";
 import { decimal, plain } from "../../numbers.js";
 import { say } from "../../texts.js";
-import { colour, editWork, exerciseOf, ratioText, workOf } from "./work.js";
+import { colour, editWork, eluentText, exerciseOf, workOf } from "./work.js";
 
 /** @typedef {import("./work.js").State} State @typedef {import("./work.js").Act} Act */
 
@@ -31,7 +31,7 @@ function rfOf(typed) {
 export function placeView(state, act, exercise) {
   const work = workOf(state.lesson);
   const { compounds, ratio } = exercise.knowns;
-  const values = { ratio: ratioText(ratio), weak: exercise.weak.name, strong: exercise.strong.name };
+  const values = { eluent: eluentText(ratio, exercise) };
   const question = placedQuestion(state);
   askSoon(state, act, question);
   const { answer, current } = told(state, question);

@@ -9,7 +9,7 @@ import { faultsOf } from "../../faults.js";
 import { decimal, orAsTyped, percentStrong, plain } from "../../numbers.js";
 import { Refused, post } from "../../server.js";
 import { marked, say } from "../../texts.js";
-import { colour, editWork, exerciseOf, ratioText, workOf } from "./work.js";
+import { colour, editWork, eluentText, exerciseOf, ratioText, workOf } from "./work.js";
 
 /** @typedef {import("./work.js").State} State @typedef {import("./work.js").Act} Act @typedef {import("./work.js").Work} Work */
 
@@ -111,6 +111,9 @@ async function run(state, act, exercise) {
   }
 }
 
+/** A ratio without its solvents, which stand in the words after it. @param {{weak: number, strong: number}} ratio @param {any} exercise */
+const bareText = (ratio, exercise) => (ratio.weak === 0 || ratio.strong === 0 ? eluentText(ratio, exercise) : ratioText(ratio));
+
 /** A plate with its readings. @param {any} plate @param {string} id @param {any} exercise */
 export function plateFigure(plate, id, exercise) {
   const lanes = plate.lanes;
@@ -126,7 +129,7 @@ export function plateFigure(plate, id, exercise) {
   return make(
     "figure",
     { id, class: "exercise-plate" },
-    make("figcaption", {}, make("strong", {}, say("later.lesson-exercise-plate", { plate: plate.plate })), " ", plate.ratio ? `${ratioText(plate.ratio)}, ` : "", say("later.lesson-exercise-plate-share", { percent, strong: exercise.strong.name })),
+    make("figcaption", {}, make("strong", {}, say("later.lesson-exercise-plate", { plate: plate.plate })), " ", plate.ratio ? `${bareText(plate.ratio, exercise)}, ` : "", say("later.lesson-exercise-plate-share", { percent, strong: exercise.strong.name })),
     lessonPlate({
       id: `${id}-drawing`,
       size: { height: plate.heightMm, width: plate.widthMm, start: plate.startMm, front: plate.frontMm },

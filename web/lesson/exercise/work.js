@@ -1,6 +1,8 @@
 // @ts-check
 /** What was entered in the exercise: the code that is open, and for each code what was done with it. */
 
+import { say } from "../../texts.js";
+
 /**
  * @typedef {import("../state.js").State} State @typedef {import("../state.js").Act} Act @typedef {import("../state.js").Lesson} Lesson
  *
@@ -58,6 +60,12 @@ export function exerciseQuestion(lesson) {
 
 /** The names of the spots' colours, by their place. @param {number} index */
 export const colour = (index) => `colour-${index}`;
+
+/** An eluent in words; a solvent alone is no ratio. @param {{weak: number, strong: number}} ratio @param {{weak: {name: string}, strong: {name: string}}} solvents */
+export function eluentText(ratio, { weak, strong }) {
+  const pure = ratio.strong === 0 ? weak : ratio.weak === 0 ? strong : undefined;
+  return pure ? say("later.lesson-exercise-pure", { solvent: pure.name }) : say("later.lesson-exercise-eluent", { ratio: ratioText(ratio), weak: weak.name, strong: strong.name });
+}
 
 /** A ratio as the bench says it. @param {{weak: number, strong: number}} ratio */
 export const ratioText = ({ weak, strong }) => `${weak} : ${strong}`;

@@ -6,7 +6,8 @@ import { button } from "../../entry.js";
 import { say } from "../../texts.js";
 import { identityOf } from "../compound.js";
 import { pairNames } from "../sample.js";
-import { STEPS } from "./steps.js";
+import { withSpotsInTheWindow } from "./ratio.js";
+import { STEPS, showOnly } from "./steps.js";
 
 /** @typedef {import("../state.js").State} State @typedef {import("../state.js").Act} Act @typedef {import("../state.js").Lesson} Lesson */
 
@@ -35,22 +36,25 @@ export function seePart(lesson) {
 /** @param {State} state @param {Act} act @returns {Element[]} */
 export function guideView(state, act) {
   const guide = guideOf(state.lesson);
-  return guide?.open ? open(state, act, guide) : folded(act, guide);
+  return guide?.open ? open(state, act, guide) : folded(state, act, guide);
 }
 
-/** @param {Act} act @param {number} step */
-function go(act, step) {
+/** @param {State} state @param {Act} act @param {number} step */
+function go(state, act, step) {
+  const { part, set, only, ratio } = STEPS[step];
+  const percent = ratio && withSpotsInTheWindow(state);
   act.edit((lesson) => {
-    const { part, set } = STEPS[step];
     lesson.parts.guide = { ...lesson.parts.guide, step, open: true };
     if (part) lesson.part = part;
     set?.(lesson);
+    showOnly(lesson, only);
+    if (percent !== undefined) lesson.percent = percent;
   });
   act.focus("guide-title");
 }
 
-/** What leads into it. @param {Act} act @param {Guide | undefined} guide */
-function folded(act, guide) {
+/** What leads into it. @param {State} state @param {Act} act @param {Guide | undefined} guide */
+function folded(state, act, guide) {
   const back = guide && { number: guide.step + 1, count: STEPS.length };
   return [
     make("h2", { id: "guide-title", class: "unseen" }, say("later.lesson-guide-title")),
@@ -59,8 +63,8 @@ function folded(act, guide) {
       { class: "guide-folded", id: "guide-folded" },
       back
         ? button({ id: "guide-back", label: say("later.lesson-guide-go-on", back), press: () => resume(act) })
-        : button({ id: "guide-start", label: say("later.lesson-guide-start"), press: () => go(act, 0) }),
-      back && guide.step > 0 && button({ id: "guide-anew", label: say("later.lesson-guide-anew"), kind: "small", press: () => go(act, 0) }),
+        : button({ id: "guide-start", label: say("later.lesson-guide-start"), press: () => go(state, act, 0) }),
+      back && guide.step > 0 && button({ id: "guide-anew", label: say("later.lesson-guide-anew"), kind: "small", press: () => go(state, act, 0) }),
       !back && make("p", { class: "aside" }, say("later.lesson-guide-words", { count: STEPS.length })),
     ),
   ];
@@ -70,7 +74,9 @@ function folded(act, guide) {
 function resume(act) {
   act.edit((lesson) => {
     lesson.parts.guide = { ...lesson.parts.guide, open: true };
-    lesson.part = STEPS[lesson.parts.guide.step].part ?? lesson.part;
+    const { part, only } = STEPS[lesson.parts.guide.step];
+    lesson.part = part ?? lesson.part;
+    showOnly(lesson, only);
   });
   act.focus("guide-title");
 }
@@ -90,13 +96,13 @@ function open(state, act, guide) {
       make("p", { class: "guide-ask", id: "guide-ask" }, say(`later.lesson-guide-ask-${id}`, values)),
       id === "expect" && expecting(act, guide),
       id === "weak" && guide.expected && make("p", { class: "aside", id: "guide-expected" }, say("later.lesson-guide-expected", { expected: say(`later.lesson-guide-expect-${guide.expected}`) })),
-      part && part !== state.lesson.part && button({ id: "guide-there", label: say("later.lesson-guide-there", { part: say(`later.lesson-part-${part}`) }), press: () => go(act, step) }),
+      part && part !== state.lesson.part && button({ id: "guide-there", label: say("later.lesson-guide-there", { part: say(`later.lesson-part-${part}`) }), press: () => go(state, act, step) }),
       make("details", { id: `guide-note-${id}`, class: "guide-note" }, make("summary", {}, say("later.lesson-guide-note")), make("p", {}, say(`later.lesson-guide-note-${id}`, values))),
       make(
         "div",
         { class: "guide-moves", id: "guide-moves" },
-        button({ id: "guide-previous", label: say("later.lesson-guide-previous"), disabled: step === 0, press: () => go(act, step - 1) }),
-        !last && button({ id: "guide-next", label: say("later.lesson-guide-next"), kind: "main", press: () => go(act, step + 1) }),
+        button({ id: "guide-previous", label: say("later.lesson-guide-previous"), disabled: step === 0, press: () => go(state, act, step - 1) }),
+        !last && button({ id: "guide-next", label: say("later.lesson-guide-next"), kind: "main", press: () => go(state, act, step + 1) }),
         button({ id: "guide-leave", label: say(last ? "later.lesson-guide-done" : "later.lesson-guide-leave"), kind: last ? "main" : undefined, press: () => leave(act, last) }),
         part && make("a", { class: "button quiet", id: "guide-to-part", href: "#lesson-part" }, say("later.lesson-guide-to-part")),
       ),
@@ -109,6 +115,7 @@ function leave(act, last) {
   act.edit((lesson) => {
     if (last) delete lesson.parts.guide;
     else lesson.parts.guide = { ...lesson.parts.guide, open: false };
+    showOnly(lesson, undefined);
   });
   act.focus(last ? "guide-start" : "guide-back");
 }

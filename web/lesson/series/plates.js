@@ -1,10 +1,11 @@
 // @ts-check
 /** Draws the plates of a series, small ones side by side and large ones to be pulled. */
 
-import { ratioOf, shareText } from "../../answer/shares.js";
+import { shareText } from "../../answer/shares.js";
 import { make } from "../../dom.js";
 import { say } from "../../texts.js";
-import { USUAL, lessonPlate, mmOf } from "../plate.js";
+import { USUAL, lessonPlate, mmOf, sizeFor } from "../plate.js";
+import { eluentText } from "../ratio.js";
 
 /** @typedef {import("./read.js").At} At */
 
@@ -13,11 +14,6 @@ const DRAWN = { small: { high: 160, spot: 5.2 }, large: { high: 340, spot: 4 } }
 
 /** The letter that stands in a spot. @param {number} place */
 export const letterOf = (place) => String.fromCharCode(65 + place);
-
-/** The eluent as it is poured: "4 : 1", "hexane alone", "23 %". @param {number} percent @param {any} pair with weak and strong */
-export function eluentText(percent, pair) {
-  return ratioOf(percent, pair) ?? `${shareText(percent)} %`;
-}
 
 /**
  * A plate with its caption.
@@ -41,7 +37,8 @@ export function plateFigure({ id, at, percent, pair, kind, band, title, further 
     "figure",
     { id: `${id}-figure`, class: `series-plate ${kind}` },
     title !== undefined && make("p", { class: "series-title" }, title),
-    lessonPlate({ id, size: USUAL, lanes: names.length, spots, pixel, label: say("later.lesson-series-plate-label", { eluent, spots: placesOf(at) }) }),
+    // another number of lanes is another plate: it is drawn anew
+    make("div", { id: `${id}-of-${names.length}` }, lessonPlate({ id, size: sizeFor(names.length), lanes: names.length, spots, pixel, label: say("later.lesson-series-plate-label", { eluent, spots: placesOf(at) }) })),
     make("figcaption", {}, make("span", { class: "series-ratio" }, eluent), ...[...new Set([kind === "small" ? `${shareText(percent)} %` : share(percent, eluent, pair), ...further])].map((line) => line !== undefined && line !== eluent && make("span", {}, line))),
   );
 }

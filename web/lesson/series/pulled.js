@@ -2,36 +2,32 @@
 /** The plate that is pulled along the ratio by hand, and what stands beside it at the same pull. */
 
 import { plates, trustedOf } from "../../answer/outcome.js";
-import { nearestStop, shareText, stopsBetween, stopsFurther } from "../../answer/shares.js";
+import { shareText } from "../../answer/shares.js";
 import { list, make } from "../../dom.js";
 import { say } from "../../texts.js";
 import { measuredPair } from "../../where/facts.js";
-import { eluentText, placesOf, plateFigure } from "./plates.js";
-import { foretold, pulledShare, valueAt } from "./read.js";
+import { eluentText, heldTo, ratioSlider, reachOf } from "../ratio.js";
+import { placesOf, plateFigure } from "./plates.js";
+import { foretold, valueAt } from "./read.js";
 
 /** @typedef {import("../state.js").State} State @typedef {import("../state.js").Act} Act */
 
-/** How many stops each key goes. */
-const KEYS = /** @type {Record<string, number>} */ ({ ArrowLeft: -1, ArrowDown: -1, ArrowRight: 1, ArrowUp: 1, PageDown: -5, PageUp: 5, Home: -Infinity, End: Infinity });
-/** A pull that rests so long is said [ms]. */
-const SETTLED = 700;
-/** What more samples than this bear out is told as expected [1]; less is open. */
-const MOST = 0.6;
+/** What at least so many of a hundred samples bear out is told as expected; less is open. */
+const MOST = 60;
 /** Two distances in Rf nearer than this are read as one [1]. */
 const ALIKE = 0.02;
-
-let settling = 0;
+/** So many pairs of compounds are told at once; the rest is folded. */
+const SHOWN = 3;
 
 /** @param {State} state @param {Act} act @param {any} answer @param {"shown" | "hidden"} cloud */
 export function pulledView(state, act, answer, cloud) {
-  const percent = pulledShare(answer, state.lesson.percent);
+  const reach = reachOf(answer);
+  const percent = heldTo(reach, state.lesson.percent);
   const { weak, strong } = answer;
   return make(
     "div",
     { id: "series-pulled" },
-    make("label", { for: "series-share" }, say("later.lesson-series-pull", { strong: strong.name })),
-    slider(state, act, answer, percent),
-    make("p", { id: "series-share-now" }, make("strong", {}, eluentText(percent, answer)), ` ${say("later.lesson-series-pulled", { percent: shareText(percent), strong: strong.name })}`),
+    ratioSlider(state, act, { id: "series-share", reach, spoken: () => spoken(answer, heldTo(reach, state.lesson.percent)) }),
     trust(state, answer, percent),
     make(
       "div",
@@ -41,6 +37,17 @@ export function pulledView(state, act, answer, cloud) {
       otherLayer(answer, percent),
     ),
     make("div", { id: "series-beside" }, partings(answer, percent), ...[answer.against, answer.otherLayer].map((beside) => beside && list(beside.sentences.map((/** @type {any} */ each) => each.text)))),
+  );
+}
+
+/** The plate at the share that is set, with nothing beside it and nothing to pull. @param {State} state @param {any} answer @param {"shown" | "hidden"} cloud */
+export function pulledAlone(state, answer, cloud) {
+  const percent = heldTo(reachOf(answer), state.lesson.percent);
+  return make(
+    "div",
+    { id: "series-large" },
+    plateFigure({ id: "series-hand", at: foretold(answer, percent, cloud === "shown"), percent, pair: answer, kind: "large" }),
+    trust(state, answer, percent),
   );
 }
 
@@ -55,33 +62,6 @@ function trust({ published }, answer, percent) {
 function strengthLine(layers, which, percent) {
   const strength = layers && valueAt(layers.percentStrong, layers[which], percent);
   return strength === undefined ? [] : [say("later.lesson-series-epsilon", { strength })];
-}
-
-/** @param {State} state @param {Act} act @param {any} answer @param {number} percent */
-function slider(state, act, answer, percent) {
-  const points = answer.curves.percentStrong;
-  const stops = stopsBetween(points[0], points.at(-1), answer.best.percentStrong);
-  const pull = (/** @type {number} */ share) => {
-    act.edit((lesson) => { lesson.percent = String(Number(share.toFixed(2))); });
-    clearTimeout(settling);
-    settling = window.setTimeout(() => act.speak(spoken(answer, pulledShare(answer, state.lesson.percent))), SETTLED);
-  };
-  return make("input", {
-    id: "series-share",
-    type: "range",
-    min: Math.log1p(points[0]),
-    max: Math.log1p(points.at(-1)),
-    step: "any",
-    value: Math.log1p(percent),
-    "aria-valuetext": `${eluentText(percent, answer)}, ${say("later.lesson-series-pulled", { percent: shareText(percent), strong: answer.strong.name })}`,
-    oninput: (event) => pull(nearestStop(stops, Math.expm1(Number(event.target.value)))),
-    onkeydown: (event) => {
-      const steps = KEYS[event.key];
-      if (steps === undefined || event.ctrlKey || event.metaKey || event.altKey) return;
-      event.preventDefault();
-      pull(stopsFurther(stops, percent, steps));
-    },
-  });
 }
 
 /** @param {any} answer @param {number} percent */
@@ -115,13 +95,29 @@ function partings(answer, percent) {
   const here = foretold(answer, percent, false);
   const there = foretold(against, equal, false);
   const gap = (/** @type {any} */ at, /** @type {any} */ { one, other }) => Math.abs(at[one].rf - at[other].rf);
-  const said = against.partings.map((/** @type {any} */ parting) => {
-    const wider = valueAt(against.percentStrong, parting.wider, percent) ?? NaN;
-    const [mine, theirs] = [gap(here, parting), gap(there, parting)];
-    const values = { one: parting.one, other: parting.other, here: mine, there: theirs };
-    if (wider > MOST && theirs > mine + ALIKE) return say("later.lesson-series-better", { ...values, count: plates(wider) });
-    if (wider < 1 - MOST && theirs < mine - ALIKE) return say("later.lesson-series-worse", { ...values, count: plates(1 - wider) });
-    return say("later.lesson-series-open", { one: parting.one, other: parting.other, count: plates(wider) });
-  });
-  return make("ul", { id: "series-partings" }, ...said.map((/** @type {string} */ sentence) => make("li", {}, sentence)));
+  const told = against.partings
+    .map((/** @type {any} */ parting) => partingTold(parting, gap(here, parting), gap(there, parting), valueAt(against.percentStrong, parting.wider, percent) ?? NaN))
+    .sort((/** @type {{weight: number}} */ one, /** @type {{weight: number}} */ other) => other.weight - one.weight)
+    .map((/** @type {{sentence: string}} */ { sentence }) => sentence);
+  const further = told.slice(SHOWN);
+  return make(
+    "div",
+    { id: "series-partings" },
+    list(told.slice(0, SHOWN)),
+    further.length > 0 && make("details", { id: "series-partings-more" }, make("summary", {}, say("later.lesson-series-partings-more", { count: further.length })), list(further)),
+  );
+}
+
+/**
+ * How two compounds part there and here, and how much that matters: what parts by far and surely comes first, what is alike last.
+ * @param {{one: string, other: string}} pair @param {number} here @param {number} there distances [Rf] @param {number} wider share of the samples that part better there
+ */
+function partingTold({ one, other }, here, there, wider) {
+  const values = { one, other, here, there };
+  const better = there > here;
+  const sure = Math.round(100 * (better ? wider : 1 - wider)); // as it is told, so that no open one is as sure as one that is told
+  const weight = Math.abs(there - here);
+  if (weight <= ALIKE) return { sentence: say("later.lesson-series-alike", values), weight: weight - 2 };
+  if (sure < MOST) return { sentence: say("later.lesson-series-open", { ...values, count: plates(wider) }), weight: weight - 1 };
+  return { sentence: say(better ? "later.lesson-series-better" : "later.lesson-series-worse", { ...values, count: plates(sure / 100) }), weight: (weight * sure) / 100 };
 }

@@ -5,14 +5,6 @@ import { between } from "../../answer/curves.js";
 
 /** @typedef {{rf: number, low?: number, high?: number, cloud?: number[]}} At where a compound is [Rf] */
 
-/** The share that is pulled, held to what the curves reach. @param {any} answer @param {string} typed */
-export function pulledShare(answer, typed) {
-  const points = answer.curves.percentStrong;
-  const percent = Number(typed.replace(",", "."));
-  const held = Number.isFinite(percent) && typed.trim() !== "" ? percent : points[0];
-  return Math.min(points.at(-1), Math.max(points[0], held));
-}
-
 /**
  * A value at a share; none where one of its neighbours is missing.
  * @param {number[]} points @param {(number | null)[]} values @param {number} percent

@@ -6,12 +6,16 @@ import { button, choice, tick } from "../../entry.js";
 import { styled } from "../../later.js";
 import { marked, say } from "../../texts.js";
 import { askSoon, told, withFaults } from "../ask.js";
+import { eluentText } from "../ratio.js";
 import { besideQuestion, chosenPair, entered, pairsBeside, seriesQuestion } from "./ask.js";
-import { eluentText, letterOf, plateFigure } from "./plates.js";
-import { pulledView } from "./pulled.js";
+import { letterOf, plateFigure } from "./plates.js";
+import { pulledAlone, pulledView } from "./pulled.js";
 import { foretold } from "./read.js";
 
 /** @typedef {import("../state.js").State} State @typedef {import("../state.js").Act} Act */
+
+/** More lanes than this make a plate wider. */
+const NARROW = 4;
 
 const KINDS = ["series", "ends", "solvents", "layers"];
 
@@ -26,12 +30,13 @@ export const view = (state, act) => {
   askSoon(state, act, beside);
   const refused = [...withFaults(state, main).faults.values()].flat();
   const wrong = withFaults(state, beside);
+  if (state.lesson.parts.series?.only === "pulled" && answer) return [cloudTick(act, entered(state).cloud), pulledAlone(state, answer, entered(state).cloud)];
   return [
     make("p", { class: "aside" }, say("later.lesson-series-about")),
     kinds(state, act),
     ...(entered(state).shows === "solvents" ? [pairChoice(wrong, act)] : []),
     ...[...refused, ...(wrong.faults.get("") ?? [])].map((sentence) => make("p", { class: "fault" }, sentence)),
-    ...(answer ? shown(state, act, answer, told(state, beside)) : standing === "refused" ? [] : [make("p", { id: "series-waiting" }, say("later.lesson-series-asked"))]),
+    ...(answer ? shown(state, act, told(state, main), told(state, beside)) : standing === "refused" ? [] : [make("p", { id: "series-waiting" }, say("later.lesson-series-asked"))]),
   ];
 };
 
@@ -53,21 +58,31 @@ const change = (act, entry) => act.edit((lesson) => { lesson.parts.series = { ..
 const pairChoice = (state, act) =>
   choice(state, { id: "series-against", label: say("later.lesson-series-against"), value: chosenPair(state), options: pairsBeside(state), chosen: (against) => change(act, { against }) });
 
-/** @param {State} state @param {Act} act @param {any} answer @param {{answer: any, current: boolean}} beside */
-function shown(state, act, answer, beside) {
+/** Whether two answers are of the same compounds in the same two solvents, so that one may stand beside the other. @param {any} one @param {any} other */
+const isSame = (one, other) => JSON.stringify([one.weak.id, one.strong.id, one.curves]) === JSON.stringify([other.weak.id, other.strong.id, other.curves]);
+
+/** @param {State} state @param {Act} act @param {{answer: any, current: boolean}} main @param {{answer: any, current: boolean}} beside */
+function shown(state, act, { answer, current }, beside) {
   const { shows, cloud } = entered(state);
-  const row = shows === "ends" && beside.current ? beside.answer : answer;
-  const joined = beside.current ? { ...answer, against: beside.answer.against, otherLayer: beside.answer.otherLayer } : answer;
+  const fits = beside.answer && isSame(answer, beside.answer);
+  const row = shows === "ends" && fits ? beside.answer : answer;
+  const joined = fits ? { ...answer, against: beside.answer.against, otherLayer: beside.answer.otherLayer } : answer;
+  const old = !current || (shows !== "series" && !beside.current && fits);
   const sentences = answer.basis === "measured" ? [...row.sentences, answer.basisSaid] : [answer.basisSaid, ...row.sentences];
-  return [
-    tick({ id: "series-cloud", label: say("later.lesson-series-cloud"), ticked: cloud === "shown", changed: (ticked) => change(act, { cloud: ticked ? "shown" : "hidden" }) }),
-    make("div", { id: "series-row", role: "group", "aria-label": say("later.lesson-series-row") }, ...row.plates.map((/** @type {any} */ plate, /** @type {number} */ place) => smallPlate(row, plate, place, cloud))),
+  const all = [
+    cloudTick(act, cloud),
+    make("div", { id: "series-row", class: Object.keys(answer.curves.spots).length > NARROW ? "wide" : undefined, role: "group", "aria-label": say("later.lesson-series-row") }, ...row.plates.map((/** @type {any} */ plate, /** @type {number} */ place) => smallPlate(row, plate, place, cloud))),
     ...(cloud === "shown" ? [make("p", { class: "aside", id: "series-cloud-says" }, say("later.lesson-series-cloud-says", { count: Object.values(answer.clouds.spots)[0].length }))] : []),
     make("div", { id: "series-below" }, pulledView(state, act, joined, cloud), make("div", { id: "series-see" }, make("h3", {}, say("later.lesson-series-see")), list(sentences.map(({ text }) => text)))),
     table(state, row),
     strengths(state, [row.strengths, joined.against?.strengths, joined.otherLayer?.strengths].filter(Boolean)),
   ];
+  return [make("div", { id: "series-shown", class: old ? "old" : undefined }, make("p", { id: "series-before", class: "aside" }, old ? say("later.lesson-series-before") : ""), ...all)];
 }
+
+/** @param {Act} act @param {"shown" | "hidden"} cloud */
+const cloudTick = (act, cloud) =>
+  tick({ id: "series-cloud", label: say("later.lesson-series-cloud"), ticked: cloud === "shown", changed: (ticked) => change(act, { cloud: ticked ? "shown" : "hidden" }) });
 
 /** @param {any} row @param {any} plate @param {number} place @param {"shown" | "hidden"} cloud */
 function smallPlate(row, plate, place, cloud) {

@@ -35,21 +35,21 @@ function figure(state, which, plate, noted, answer) {
   const label = say(`later.lesson-slips-label-${which}`, { spots: plate.spots.map((/** @type {any} */ spot) => say(`later.lesson-slips-look-${spot.look}`, spot)).join(", ") });
   const over = [
     ...(plate.smear ? [smear(size, plate.smear)] : []),
-    ...(plate.originMm !== plate.startMm ? origins(size, plate, pixel) : []),
+    ...(plate.originMm !== plate.startMm || (answer.kind === "size" && which === "seen") ? origins(size, plate, pixel) : []),
     ...(answer.kind === "exact" ? lengths(size, plate, noted, pixel) : []),
   ];
   return make(
     "figure",
     { id: `lesson-slips-figure-${which}`, class: "slips-figure" },
     make("figcaption", {}, make("b", {}, say(`later.lesson-slips-${which}`)), make("span", { class: "aside" }, say("later.lesson-slips-eluent", { percent: plate.percentStrong, strong: strongName(state) }))),
-    lessonPlate({ id: `lesson-slips-plate-${which}`, size, lanes, spots, label, pixel, wet: plate.surfaceMm, over }),
+    lessonPlate({ id: `lesson-slips-plate-${which}`, size, lanes, spots, label, pixel, wet: plate.surfaceMm, over, further: { "data-kind": answer.kind } }),
   );
 }
 
 /** @param {{height: number, width: number}} size @param {[number, number]} from */
 const smear = ({ height, width }, [low, high]) => draw("rect", { class: "slips-smear", "aria-hidden": "true", x: 1, width: width - 2, y: height - high, height: high - low });
 
-/** Dots where the sample was put, when that is not on the line. @param {{height: number}} size @param {any} plate @param {number} pixel */
+/** Dots where the sample was put, when that is not on the line or not in the lane. @param {{height: number}} size @param {any} plate @param {number} pixel */
 const origins = ({ height }, plate, pixel) =>
   plate.spots.map((/** @type {any} */ spot) => draw("circle", { class: "slips-origin", "aria-hidden": "true", cx: spot.leftMm, cy: height - plate.originMm, r: 2.5 * pixel }));
 
@@ -59,14 +59,15 @@ function lengths({ height, width }, plate, noted, pixel) {
   const foot = 3.5 * pixel;
   const upright = (/** @type {number} */ x, /** @type {number} */ mm) =>
     draw("path", { class: "slips-length", "stroke-width": 1.2 * pixel, d: `M${x - foot} ${from}h${2 * foot}M${x} ${from}V${height - mm}M${x - foot} ${height - mm}h${2 * foot}` });
-  const text = (/** @type {number} */ x, /** @type {number} */ mm) =>
-    draw("text", { class: "slips-mm", x: x + 2.5 * pixel, y: height - (noted.startMm + mm) / 2, "font-size": 11 * pixel, "stroke-width": 3 * pixel }, (mm - noted.startMm).toFixed(0));
-  const beside = (/** @type {number} */ place) => {
-    const { leftMm, acrossMm } = plate.spots[place];
-    const side = leftMm > 0.7 * width ? -1 : 1; // no room between the last lane and the side
-    return leftMm + side * (acrossMm / 2 + 7 * pixel);
+  const letter = 12 * pixel;
+  const text = (/** @type {{x: number, mm: number, spot?: any}} */ { x, mm, spot }) => {
+    const middle = (noted.startMm + mm) / 2;
+    const before = spot && spot.mm - spot.alongMm / 2 < middle + letter / 2; // the spot lies where the number would
+    const at = { x: x + (before ? -2.5 : 2.5) * pixel, y: height - middle + 0.35 * letter, "text-anchor": before ? "end" : "start" };
+    return draw("text", { class: "slips-mm", ...at, "font-size": letter, "stroke-width": 3 * pixel }, (mm - noted.startMm).toFixed(0));
   };
-  const measured = noted.spots.flatMap((/** @type {any} */ spot, /** @type {number} */ place) => (spot.centreMm === undefined ? [] : [{ x: beside(place), mm: spot.centreMm }]));
+  const beside = (/** @type {number} */ place) => plate.spots[place].leftMm - plate.spots[place].acrossMm / 2 - 4 * pixel; // letters stand on the right
+  const measured = noted.spots.flatMap((/** @type {any} */ spot, /** @type {number} */ place) => (spot.centreMm === undefined ? [] : [{ x: beside(place), mm: spot.centreMm, spot: plate.spots[place] }]));
   const all = [...measured, { x: width + 8 * pixel, mm: noted.frontMm }];
-  return [draw("g", { class: "slips-lengths", "aria-hidden": "true" }, ...all.map(({ x, mm }) => upright(x, mm)), ...all.map(({ x, mm }) => text(x, mm)))];
+  return [draw("g", { class: "slips-lengths", "aria-hidden": "true" }, ...all.map(({ x, mm }) => upright(x, mm)), ...all.map(text))];
 }

@@ -4,7 +4,7 @@
  * with their polar group down, in the place of a solvent molecule that floats above them.
  */
 
-import { draw } from "../../dom.js";
+import { draw, make } from "../../dom.js";
 import { say } from "../../texts.js";
 
 /** Places of one strip of the surface. */
@@ -16,7 +16,7 @@ const A_STRIP = 3;
 const STEP = 12;
 const WIDTH = SITES * STEP;
 const LIQUID = 92;
-const HEIGHT = 150;
+const HEIGHT = 128;
 const R = 5;
 
 /** The order in which places are taken: a step that meets each once, so that neighbours are not taken one after the other. @param {number} count @param {number} step */
@@ -32,10 +32,21 @@ export function surface(answer, now) {
   const { taken, held } = counted(now);
   const strips = Math.ceil(answer.compounds.length / A_STRIP);
   const words = answer.compounds.map((/** @type {any} */ each, /** @type {number} */ i) => say("later.lesson-why-held-now", { name: each.name, held: held[i], copies: COPIES })).join(", ");
-  return draw(
-    "svg",
-    { id: "why-picture", viewBox: `0 0 ${WIDTH} ${strips * HEIGHT}`, role: "img", "aria-label": say("later.lesson-why-picture", { taken, sites: SITES, strong: answer.strong.name, words }) },
-    ...Array.from({ length: strips }, (_, strip) => stripOf(answer, strip, taken, held)),
+  return make(
+    "div",
+    { id: "why-picture", role: "img", "aria-label": say("later.lesson-why-picture", { taken, sites: SITES, strong: answer.strong.name, words }) },
+    ...Array.from({ length: strips }, (_, strip) => [stripOf(answer, strip, taken, held), names(answer, strip, held)]).flat(),
+  );
+}
+
+/** Under each strip its compounds, in words of the page's size. @param {any} answer @param {number} strip @param {number[]} held */
+function names(answer, strip, held) {
+  const first = strip * A_STRIP;
+  const here = answer.compounds.slice(first, first + A_STRIP);
+  return make(
+    "div",
+    { id: `why-names-${strip}`, class: "why-names" },
+    ...here.map((/** @type {any} */ each, /** @type {number} */ column) => make("p", {}, say("later.lesson-why-held-of", { name: each.name, held: held[first + column], copies: COPIES }))),
   );
 }
 
@@ -58,8 +69,8 @@ function stripOf(answer, strip, taken, held) {
     });
   });
   return draw(
-    "g",
-    { id: `why-strip-${strip}`, transform: `translate(0 ${strip * HEIGHT})` },
+    "svg",
+    { id: `why-strip-${strip}`, viewBox: `0 0 ${WIDTH} ${HEIGHT}` },
     draw("rect", { class: "why-liquid", width: WIDTH, height: LIQUID + 12 }),
     draw("rect", { class: "why-silica", y: LIQUID + 19, width: WIDTH, height: 16 }),
     ...Array.from({ length: SITES }, (_, site) => draw("g", { transform: `translate(${STEP * (site + 0.5)} ${LIQUID + 12})` }, draw("path", { class: "why-bond", d: "M0 1v6" }), draw("circle", { class: "why-oh", cy: 1.6, r: 1.6 }))),
@@ -72,9 +83,6 @@ function stripOf(answer, strip, taken, held) {
       }),
     ),
     ...copies,
-    ...here.map((/** @type {any} */ each, /** @type {number} */ column) =>
-      draw("text", { class: "why-name", x: (WIDTH * (column + 0.5)) / columns, y: HEIGHT - 3, "text-anchor": "middle", "font-size": 12 }, say("later.lesson-why-held-of", { name: each.name.slice(0, 12), held: held[first + column], copies: COPIES })),
-    ),
   );
 }
 

@@ -7,7 +7,8 @@ import { marked, say } from "../../texts.js";
 import { cited } from "../../where/sources.js";
 import { along } from "../along.js";
 import { askSoon, told, withFaults } from "../ask.js";
-import { percentOf, ratioSlider, standingView } from "../ratio.js";
+import { percentOf, ratioSlider, reach, standingView } from "../ratio.js";
+import { seriesQuestion } from "../series/ask.js";
 import { sampleAsked } from "../state.js";
 import { surface } from "./surface.js";
 
@@ -25,13 +26,16 @@ const question = (state) => ({ name: "why", path: "/api/lesson/why", body: { ...
 /** @param {State} state @param {Act} act @returns {Element[]} */
 export function view(state, act) {
   const asking = question(state);
-  queueMicrotask(() => askSoon(state, act, asking));
+  queueMicrotask(() => {
+    askSoon(state, act, asking);
+    askSoon(state, act, seriesQuestion(state)); // how far it can be pulled
+  });
   const { answer, current, standing } = told(state, asking);
   const wrong = withFaults(state, asking);
   const fits = answer?.compounds.length === state.lesson.compounds.length && answer.strong.id === state.lesson.strong;
   return [
     make("p", { class: "lesson-ask" }, say("later.lesson-why-question")),
-    ratioSlider(state, act, "why"),
+    ratioSlider(state, act, { id: "why-percent", reach: reach(state) }),
     ...standingView(wrong, "why", standing),
     ...(fits ? [shown(state, answer, current)] : []),
   ];
@@ -41,7 +45,7 @@ export function view(state, act) {
 function shown(state, answer, current) {
   const percent = percentOf(state);
   const read = (/** @type {number[]} */ values) => along(answer.percents, values, percent, Math.log1p);
-  const now = { coverage: read(answer.coverage), strength: read(answer.strength), adsorbed: answer.compounds.map((/** @type {any} */ each) => read(each.adsorbed)) };
+  const now = { coverage: read(answer.coverage), strength: read(answer.strength), adsorbed: answer.compounds.map((/** @type {any} */ each) => read(each.adsorbed)), balance: answer.compounds.map((/** @type {any} */ each) => each.balance && read(each.balance)) };
   const old = current ? undefined : "old";
   return make(
     "div",
@@ -51,41 +55,51 @@ function shown(state, answer, current) {
       { class: "why-figure" },
       surface(answer, now),
       make("figcaption", {}, say("later.lesson-why-caption", { strong: answer.strong.name, weak: answer.weak.name }), " ", say("later.lesson-why-model")),
+      table(answer, now),
     ),
     make(
       "div",
       { class: "why-side" },
       make("ul", { id: "why-said", class: old }, ...answer.sentences.map((/** @type {any} */ { text }) => make("li", {}, text))),
-      table(answer, now),
     ),
     make("div", { class: "why-sources" }, surfaceSources(state, answer, now, old), ...answer.compounds.map((/** @type {any} */ each, /** @type {number} */ i) => compoundSources(state, each, i, old))),
     make("ul", { class: "aside", id: "why-notes" }, ...answer.notes.map((/** @type {any} */ { text }) => make("li", {}, text))),
   );
 }
 
-/** @param {any} answer @param {any} now */
+/** The balance of each compound beside how long it is held. @param {any} answer @param {any} now */
 function table(answer, now) {
   return make(
     "table",
     { id: "why-table" },
     make("caption", {}, say("later.lesson-why-table")),
-    make("thead", {}, make("tr", {}, ...["compound", "held", "time", "rf"].map((column) => make("th", { scope: "col" }, say(`later.lesson-why-column-${column}`))))),
-    make(
-      "tbody",
-      {},
-      ...answer.compounds.map((/** @type {any} */ each, /** @type {number} */ i) => {
-        const group = each.groups.find((/** @type {any} */ { id }) => id === (each.heldBy ?? each.strongest));
-        return make(
-          "tr",
-          { id: `why-row-${i}` },
-          make("th", { scope: "row" }, each.name),
-          make("td", { class: "why-group" }, group ? say("later.lesson-why-group", { group: group.name, energy: group.energy }) : say("later.lesson-why-no-group")),
-          make("td", {}, say("later.lesson-why-of-hundred", { count: Math.round(100 * now.adsorbed[i]) })),
-          make("td", {}, say("later.lesson-why-rf", { rf: 1 - now.adsorbed[i] })),
-        );
-      }),
-    ),
+    make("thead", {}, make("tr", {}, ...["compound", "energy", "push", "balance", "time", "rf"].map((column) => make("th", { scope: "col", class: `why-${column}` }, say(`later.lesson-why-column-${column}`))))),
+    make("tbody", {}, ...answer.compounds.flatMap((/** @type {any} */ each, /** @type {number} */ i) => rows(each, i, now))),
   );
+}
+
+/** A compound's numbers, and below them what its energies are made of. @param {any} compound @param {number} i @param {any} now */
+function rows({ name, groups, energySum }, i, now) {
+  const balance = now.balance[i];
+  const cells = balance === undefined ? [undefined, undefined, undefined] : [energySum, energySum - balance, balance];
+  return [
+    make(
+      "tr",
+      { id: `why-row-${i}` },
+      make("th", { scope: "row" }, name),
+      ...cells.map((value) => make("td", {}, value === undefined ? "\u2013" : say("later.lesson-why-number", { value }))),
+      make("td", { class: "why-time" }, say("later.lesson-why-of-hundred", { count: Math.round(100 * now.adsorbed[i]) })),
+      make("td", {}, say("later.lesson-why-rf", { rf: 1 - now.adsorbed[i] })),
+    ),
+    make("tr", { id: `why-parts-${i}`, class: "why-parts" }, make("td", { colspan: 6 }, partsOf(groups))),
+  ];
+}
+
+/** The groups that bind, with their energies, the strongest first. @param {any[]} groups */
+function partsOf(groups) {
+  const binding = groups.filter(({ energy }) => energy > 0).sort((one, other) => other.energy - one.energy);
+  if (binding.length === 0) return say("later.lesson-why-no-part");
+  return binding.map(({ name: group, count, energy }) => say(count > 1 ? "later.lesson-why-part" : "later.lesson-why-part-once", { count, group, energy })).join(", ");
 }
 
 /** @param {State} state @param {any} answer @param {any} now @param {string | undefined} old */

@@ -18,10 +18,12 @@ import { say } from "../../texts.js";
  * @property {string} pair
  * @property {string} title
  * @property {"both" | "questions" | "answers"} parts what comes on paper
+ * @property {"all" | "answers" | "none"} codeOn the pages on which the code stands: it opens the answers
  */
 
 const KINDS = ["rf", "order", "co-spot", "ratio", "edge"];
 const PAIRS = [["hexane/ethyl-acetate", "hexane"], ["heptane/ethyl-acetate", "heptane"], ["cyclohexane/ethyl-acetate", "cyclohexane"], ["hexane/acetone", "acetone"]];
+const CODE_ON = ["answers", "all", "none"];
 const MOST_VARIANTS = 6;
 /** A seed has so many bits. */
 const SEEDS = 1 << 20;
@@ -29,13 +31,13 @@ const LONGEST_CODE = 40;
 const LONGEST_TITLE = 80;
 
 /** @type {Kept} */
-const FIRST = { by: "choices", code: "", seed: 1, questions: KINDS, variants: "2", pair: PAIRS[0][0], title: "", parts: "both" };
+const FIRST = { by: "choices", code: "", seed: 1, questions: KINDS, variants: "2", pair: PAIRS[0][0], title: "", parts: "both", codeOn: "answers" };
 
 /** @param {import("../state.js").Lesson} lesson @returns {Kept} */
 export const keptOf = (lesson) => ({ ...FIRST, ...lesson.parts.worksheet });
 
 /** What counts now, whether it was chosen or came by a code. @param {Kept} kept @param {any} answer */
-const chosenOf = (kept, answer) => (kept.by === "code" && answer ? { seed: answer.seed, questions: answer.questions, variants: String(answer.variants), pair: answer.pair } : { seed: kept.seed, questions: kept.questions, variants: kept.variants, pair: kept.pair });
+export const chosenOf = (kept, answer) => (kept.by === "code" && answer ? { seed: answer.seed, questions: answer.questions, variants: String(answer.variants), pair: answer.pair } : { seed: kept.seed, questions: kept.questions, variants: kept.variants, pair: kept.pair });
 
 /** @param {Act} act @param {Partial<Kept>} change */
 const enter = (act, change) =>
@@ -79,6 +81,7 @@ export function choiceEntries(state, act, kept, answer) {
       choice(state, { id: "worksheet-variants", label: say("later.lesson-worksheet-variants"), value: chosen.variants, options: Array.from({ length: MOST_VARIANTS }, (_, i) => ({ value: String(i + 1), text: String(i + 1) })), chosen: (variants) => choose(act, kept, answer, { variants }) }),
       choice(state, { id: "worksheet-pair", label: say("later.lesson-worksheet-pair"), value: chosen.pair, options: PAIRS.map(([value, name]) => ({ value, text: say(`later.lesson-worksheet-pair-${name}`) })), chosen: (pair) => choose(act, kept, answer, { pair }) }),
       choice(state, { id: "worksheet-parts", label: say("later.lesson-worksheet-parts"), value: kept.parts, options: ["both", "questions", "answers"].map((value) => ({ value, text: partsWords(value) })), chosen: (parts) => enter(act, { parts: /** @type {Kept["parts"]} */ (parts) }) }),
+      choice(state, { id: "worksheet-code-place", label: say("later.lesson-worksheet-code-place"), value: kept.codeOn, options: CODE_ON.map((value) => ({ value, text: say(`later.lesson-worksheet-code-place-${value}`) })), chosen: (codeOn) => enter(act, { codeOn: /** @type {Kept["codeOn"]} */ (codeOn) }) }),
       typedField(state, { id: "worksheet-title", label: say("later.lesson-worksheet-title"), value: kept.title, longest: LONGEST_TITLE, typed: (title) => enter(act, { title }) }),
     ),
   ];

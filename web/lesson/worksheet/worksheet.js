@@ -7,12 +7,20 @@ import { styled } from "../../later.js";
 import { furtherTexts, say } from "../../texts.js";
 import { askSoon, told, withFaults } from "../ask.js";
 import { choiceEntries, codeEntry, keptOf } from "./entries.js";
-import { paperView } from "./paper.js";
+import { noPaperYet, paperView } from "./paper.js";
 import { PAPERS, print } from "./printing.js";
 
 /** @typedef {import("../state.js").State} State @typedef {import("../state.js").Act} Act */
 
 await Promise.all([...["worksheet", "paper"].map((name) => styled(new URL(`./${name}.css`, import.meta.url))), furtherTexts()]);
+
+/** The solvents its plates ran in; none while those of a code are not known. @param {State} state */
+export function pairOf(state) {
+  const kept = keptOf(state.lesson);
+  const { answer, current } = told(state, questionOf(kept));
+  const [weak, strong] = kept.by === "choices" ? kept.pair.split("/") : current ? answer.pair.split("/") : ["", ""];
+  return { weak, strong };
+}
 
 /** What is said once it is there: the code that was said last. */
 let said = "";
@@ -37,7 +45,7 @@ export function view(state, act) {
       make("p", { id: "worksheet-standing", class: "aside" }, standingWords(standing, current, kept)),
       make("div", { class: "buttons", id: "worksheet-print" }, ...PAPERS.map((paper) => button({ id: `worksheet-print-${paper}`, label: say(`later.lesson-worksheet-print-${paper}`), disabled: !current, press: () => print(paper) }))),
     ),
-    ...(answer ? [paperView(state, act, kept, answer, current)] : []),
+    answer ? paperView(state, act, kept, answer, current) : noPaperYet(),
   ];
 }
 

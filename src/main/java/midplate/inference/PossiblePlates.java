@@ -33,6 +33,24 @@ public final class PossiblePlates {
     }
 
     /**
+     * What a reading scatters by itself, beside the error that all spots of its plate share: the standard deviation [Rf], {@code σ·√(ν/(ν − 2))} of
+     * Student's noise with ν = 5.
+     *
+     * @param percent share of the strong solvent [% v/v]
+     * @param rf where the spot is [1]
+     */
+    public double ownScatter(double percent, double rf) {
+        int mark = LogitScale.mark(knowledge.model().eta(rf));
+        double sigma = knowledge.model().sigma(percent, knowledge.scatter().readingError())[mark];
+        return sigma * Math.sqrt(Noise.DEGREES / (Noise.DEGREES - 2.0));
+    }
+
+    /** Standard deviation of the error that all spots of a plate share [ln units]. */
+    public double sharedScatter() {
+        return knowledge.scatter().sharedError();
+    }
+
+    /**
      * A plate of a sample as it is read, each spot from 0 to 1 [1], in the order of the spots: moved by an error of the plate that all spots
      * share, in ln units, and by Student's noise of {@link Noise} for each reading.
      *

@@ -9,9 +9,11 @@ import midplate.words.Message;
  *
  * @param spots each spot that was read
  * @param scatter how readings scatter by themselves and with their plates; empty where nothing tells the two apart
- * @param kept the same without the readings far off; empty where there are none, or nothing tells them apart then
+ * @param kept the same without the readings far off; empty where there are none, nothing tells them apart then, or
+ *     readings do not scatter less
  * @param plates each plate, as far as it lies to one side
- * @param far readings far from the others of their spot
+ * @param far readings far from where their spot and their plate have them
+ * @param farPlates plates far from the others as a whole, which no mistake of measuring explains
  * @param slips pairs that seem to have measured wrongly
  * @param sentences what that comes to
  */
@@ -21,6 +23,7 @@ public record ClassFindings(
         Optional<Scatter> kept,
         List<OfPlate> plates,
         List<Far> far,
+        List<FarPlate> farPlates,
         List<Slip> slips,
         List<Message> sentences) {
     /** Keeps its own copies. */
@@ -28,6 +31,7 @@ public record ClassFindings(
         spots = List.copyOf(spots);
         plates = List.copyOf(plates);
         far = List.copyOf(far);
+        farPlates = List.copyOf(farPlates);
         slips = List.copyOf(slips);
         sentences = List.copyOf(sentences);
     }
@@ -94,6 +98,14 @@ public record ClassFindings(
      * @param text in a sentence
      */
     public record Far(ClassReading reading, Message text) {}
+
+    /**
+     * A plate far from the others.
+     *
+     * @param plate which, and by how much
+     * @param text in a sentence
+     */
+    public record FarPlate(OfPlate plate, Message text) {}
 
     /**
      * A mistake that a pair seems to have made.

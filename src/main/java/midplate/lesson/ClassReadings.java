@@ -2,9 +2,11 @@ package midplate.lesson;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import midplate.words.Message;
 import org.apache.commons.math3.stat.StatUtils;
 
@@ -22,14 +24,14 @@ public final class ClassReadings {
     /** Most readings of a spot on one plate by one pair. */
     public static final int MOST_LANES = 4;
 
-    private static final double MIDWAY = 0.25;
-
     private final List<ClassSpot> spots;
     private final List<ClassReading> readings;
+    private final Optional<ClassYardstick> yardstick;
 
-    private ClassReadings(List<ClassSpot> spots, List<ClassReading> readings) {
+    private ClassReadings(List<ClassSpot> spots, List<ClassReading> readings, Optional<ClassYardstick> yardstick) {
         this.spots = List.copyOf(spots);
         this.readings = List.copyOf(readings);
+        this.yardstick = yardstick;
     }
 
     /**
@@ -37,31 +39,52 @@ public final class ClassReadings {
      *
      * @param spots those that were read, 1 to {@value LessonSample#MOST_COMPOUNDS}
      * @param readings of these spots, each pair, plate, lane and spot once; at least one
+     * @param yardstick what the model expects of their scatter; empty where it expects nothing
      */
-    public static ClassFindings judged(List<ClassSpot> spots, List<ClassReading> readings) {
-        return new ClassReadings(spots, readings).judged();
+    public static ClassFindings judged(
+            List<ClassSpot> spots, List<ClassReading> readings, Optional<ClassYardstick> yardstick) {
+        return new ClassReadings(spots, readings, yardstick).judged();
     }
 
     private ClassFindings judged() {
         ClassTable table = ClassTable.of(spots.size(), readings);
+        PlateShifts shifts = PlateShifts.of(spots.size(), readings);
         List<ClassReading> far = OutlyingReadings.in(spots.size(), readings);
         Optional<ClassScatter> scatter = ClassScatter.of(table);
-        ClassWords words = new ClassWords(spots, readings);
+        ClassWords words = new ClassWords(spots, readings, yardstick.map(one -> one.at(table)));
         List<SlipSearch.Found> slips = SlipSearch.in(spots.size(), readings);
+        List<ClassFindings.OfPlate> plates = ofPlates(shifts);
         return new ClassFindings(
                 ofSpots(table, words),
                 scatter.map(words::scatter),
-                far.isEmpty() ? Optional.empty() : ClassScatter.of(without(far)).map(words::scatter),
-                ofPlates(),
-                far.stream().map(words::far).toList(),
+                kept(scatter, far).map(words::scatter),
+                plates,
+                far.stream().map(each -> words.far(each, shifts)).toList(),
+                farPlates(plates, shifts, slips).stream().map(words::farPlate).toList(),
                 slips.stream().map(words::slip).toList(),
                 words.sentences(scatter));
     }
 
-    private ClassTable without(List<ClassReading> far) {
-        return ClassTable.of(
-                spots.size(),
-                readings.stream().filter(each -> !far.contains(each)).toList());
+    /** Plates far off that no mistake of measuring explains. */
+    private static List<ClassFindings.OfPlate> farPlates(
+            List<ClassFindings.OfPlate> plates, PlateShifts shifts, List<SlipSearch.Found> slips) {
+        List<ClassPlate> far = shifts.far();
+        List<String> slipped = slips.stream().map(SlipSearch.Found::pair).toList();
+        return plates.stream()
+                .filter(each ->
+                        far.contains(each.plate()) && each.pairs().stream().noneMatch(slipped::contains))
+                .toList();
+    }
+
+    /** The scatter without readings far off; empty where readings do not scatter less then, so that leaving them out explains nothing. */
+    private Optional<ClassScatter> kept(Optional<ClassScatter> all, List<ClassReading> far) {
+        if (far.isEmpty() || all.isEmpty()) {
+            return Optional.empty();
+        }
+        List<ClassReading> others =
+                readings.stream().filter(each -> !far.contains(each)).toList();
+        return ClassScatter.of(ClassTable.of(spots.size(), others))
+                .filter(one -> one.within().value() < all.get().within().value());
     }
 
     private List<ClassFindings.OfSpot> ofSpots(ClassTable table, ClassWords words) {
@@ -117,27 +140,13 @@ public final class ClassReadings {
         return value * value;
     }
 
-    /** How far each plate lies to one side: the shift that fits its spots best, each counted by how much it moves. */
-    private List<ClassFindings.OfPlate> ofPlates() {
-        double[] median = new double[spots.size()];
-        for (int s = 0; s < median.length; s++) {
-            median[s] = OutlyingReadings.middle(OutlyingReadings.of(s, readings));
-        }
-        Map<ClassPlate, List<ClassReading>> byPlate = new LinkedHashMap<>();
-        readings.forEach(each -> byPlate.computeIfAbsent(each.plate(), plate -> new ArrayList<>())
-                .add(each));
-        List<ClassFindings.OfPlate> plates = new ArrayList<>();
-        byPlate.forEach((plate, on) -> {
-            double moved = 0;
-            double squares = 0;
-            for (ClassReading each : on) {
-                double slope = SharedShift.slope(median[each.spot()]);
-                moved += slope * (each.rf() - median[each.spot()]);
-                squares += slope * slope;
-            }
-            List<String> pairs = on.stream().map(ClassReading::pair).distinct().toList();
-            plates.add(new ClassFindings.OfPlate(plate, pairs, squares == 0 ? 0 : MIDWAY * moved / squares));
-        });
-        return plates;
+    private List<ClassFindings.OfPlate> ofPlates(PlateShifts shifts) {
+        Map<ClassPlate, Set<String>> pairs = new LinkedHashMap<>();
+        readings.forEach(each -> pairs.computeIfAbsent(each.plate(), plate -> new LinkedHashSet<>())
+                .add(each.pair()));
+        return pairs.entrySet().stream()
+                .map(each -> new ClassFindings.OfPlate(
+                        each.getKey(), List.copyOf(each.getValue()), shifts.midway(each.getKey())))
+                .toList();
     }
 }

@@ -27,13 +27,17 @@ final class ClassWords {
     private static final double NOT_SHOWN = 0.05;
 
     private static final int OF = 1000;
+    /** By how much a scatter may miss what the model expects beside its interval, which is one of normal errors and too narrow for heavier tails [1] (own choice). */
+    private static final double ALLOWANCE = 1.25;
 
     private final List<ClassSpot> spots;
     private final List<ClassReading> readings;
+    private final Optional<ClassYardstick.Expected> expected;
 
-    ClassWords(List<ClassSpot> spots, List<ClassReading> readings) {
+    ClassWords(List<ClassSpot> spots, List<ClassReading> readings, Optional<ClassYardstick.Expected> expected) {
         this.spots = spots;
         this.readings = readings;
+        this.expected = expected;
     }
 
     Message spot(
@@ -82,13 +86,22 @@ final class ClassWords {
 
     ClassFindings.Scatter scatter(ClassScatter found) {
         boolean repeats = found.way() == ClassScatter.Way.REPEATS;
+        Message within = spread(repeats ? "lesson.class-within-repeats" : "lesson.class-within-shared", found.within());
+        Message between =
+                spread(repeats ? "lesson.class-between-repeats" : "lesson.class-between-shared", found.between());
         List<Message> said = new ArrayList<>();
-        said.add(withUsual(
-                spread(repeats ? "lesson.class-within-repeats" : "lesson.class-within-shared", found.within()),
-                within(found.within())));
-        said.add(withUsual(
-                spread(repeats ? "lesson.class-between-repeats" : "lesson.class-between-shared", found.between()),
-                between(found.between())));
+        if (repeats) {
+            said.add(withUsual(within, within(found.within())));
+            said.add(withUsual(between, between(found.between())));
+        } else if (expected.isPresent()) {
+            said.add(
+                    withUsual(within, besideModel(found.within(), expected.get().own())));
+            said.add(withUsual(
+                    between, besideModel(found.between(), expected.get().between())));
+        } else {
+            said.add(within);
+            said.add(withUsual(between, between(found.between())));
+        }
         if (found.variance() < 0) {
             said.add(Message.of(
                     "lesson.class-between-none", "high", found.between().high()));
@@ -118,6 +131,16 @@ final class ClassWords {
         return Message.of(spread.high() < ONE_PLATE ? "lesson.class-within-less" : "lesson.class-within-usual");
     }
 
+    private static Message besideModel(Spread spread, double expected) {
+        String key = "lesson.class-model-usual";
+        if (spread.low() > ALLOWANCE * expected) {
+            key = "lesson.class-model-more";
+        } else if (spread.high() * ALLOWANCE < expected) {
+            key = "lesson.class-model-less";
+        }
+        return Message.of(key, "expected", expected);
+    }
+
     private static Message between(Spread spread) {
         if (spread.low() > PLATES_MOST) {
             return Message.of("lesson.class-between-more");
@@ -126,19 +149,24 @@ final class ClassWords {
     }
 
     private static Message chance(double chance) {
-        int of = (int) Math.round(OF * chance);
-        if (of < 1) {
+        if (chance * OF <= 1) { // where exchanges are counted, no fewer can come out
             return Message.of("lesson.class-chance-rare");
         }
+        int of = (int) Math.round(OF * chance);
         return Message.of(chance < NOT_SHOWN ? "lesson.class-chance" : "lesson.class-chance-not-shown", "of", of);
     }
 
-    ClassFindings.Far far(ClassReading reading) {
-        double median = OutlyingReadings.middle(OutlyingReadings.of(reading.spot(), readings));
+    ClassFindings.Far far(ClassReading reading, PlateShifts shifts) {
+        double place = shifts.expected(reading);
         return new ClassFindings.Far(
                 reading,
                 Message.of(
-                        "lesson.class-far",
+                        readings.stream()
+                                                .filter(each -> each.plate().equals(reading.plate()))
+                                                .count()
+                                        > 1
+                                ? "lesson.class-far"
+                                : "lesson.class-far-alone",
                         "pair",
                         reading.pair(),
                         "plate",
@@ -148,9 +176,22 @@ final class ClassWords {
                         "rf",
                         reading.rf(),
                         "off",
-                        Math.abs(reading.rf() - median),
-                        "median",
-                        median));
+                        Math.abs(reading.rf() - place),
+                        "place",
+                        place));
+    }
+
+    ClassFindings.FarPlate farPlate(ClassFindings.OfPlate plate) {
+        return new ClassFindings.FarPlate(
+                plate,
+                Message.of(
+                        plate.shift() > 0 ? "lesson.class-plate-high" : "lesson.class-plate-low",
+                        "pair",
+                        String.join(", ", plate.pairs()),
+                        "plate",
+                        plate.plate().name(),
+                        "off",
+                        Math.abs(plate.shift())));
     }
 
     ClassFindings.Slip slip(SlipSearch.Found found) {

@@ -35,13 +35,13 @@ final class CoSpotQuestion {
 
     static Optional<WorksheetQuestion> of(SeededDraws draws, WorksheetBench bench, Case wanted) {
         Ratio ratio = draws.some(WorksheetBench.RATIOS, 1).get(0);
-        int sample = draws.whole(0, bench.possible().samples() - 1);
         double percent = ratio.percentStrong();
-        List<LessonCompound> compounds = bench.between(sample, LEAST_RF, MOST_RF, percent);
+        List<LessonCompound> compounds = bench.between(LEAST_RF, MOST_RF, percent);
         if (compounds.size() < 2) {
             return Optional.empty();
         }
         List<LessonCompound> two = draws.some(compounds, 2);
+        int sample = bench.possible().central(draws, two, List.of(percent));
         LessonCompound reference = two.get(0);
         LessonCompound unknown = wanted == Case.ONE ? reference : two.get(1);
         DrawnPlate bare = DrawnPlate.bare(draws, LANES);
@@ -59,14 +59,13 @@ final class CoSpotQuestion {
                 : plate.with(1, "b", Math.max(ofSample, ofReference))
                         .with(1, "c", Math.min(ofSample, ofReference))
                         .with(2, "d", ofReference);
-        List<LessonCompound> alike = alike(bench, sample, reference, percent);
+        List<LessonCompound> alike = alike(bench, reference, percent);
         return Optional.of(question(bench, ratio, plate, reference, unknown, alike));
     }
 
-    private static List<LessonCompound> alike(
-            WorksheetBench bench, int sample, LessonCompound reference, double percent) {
-        double rf = bench.possible().rf(sample, reference, percent);
-        return bench.between(sample, rf - ALIKE, rf + ALIKE, percent).stream()
+    private static List<LessonCompound> alike(WorksheetBench bench, LessonCompound reference, double percent) {
+        double rf = bench.possible().middle(reference, percent);
+        return bench.between(rf - ALIKE, rf + ALIKE, percent).stream()
                 .filter(each -> !each.equals(reference))
                 .toList();
     }

@@ -128,7 +128,7 @@ public record EqualPlates(
         said.add(Message.of(
                 "lesson.series-equal-by",
                 "series",
-                PublishedStrength.series().said(sample.sorbent()),
+                PublishedStrength.printed(sample.sorbent()),
                 "activity",
                 PublishedStrength.theory().activity(),
                 "low",
@@ -137,11 +137,13 @@ public record EqualPlates(
                 strength.high(),
                 "strong",
                 other));
-        said.add(Message.of("lesson.series-basis-" + basis.id()));
+        said.add(Message.of(
+                "lesson.series-other-" + basis.id(), "weak", eluent.weak().said(), "strong", other));
         if (mine == LocalizationClass.UNKNOWN || theirs == LocalizationClass.UNKNOWN) {
-            said.add(Message.of("note.unknown-class", "one", one, "other", other));
+            said.add(Message.of("lesson.series-hold-unknown", "one", one, "other", other));
         } else if (!one.equals(other)) {
-            said.add(Message.of(mine == theirs ? "note.same-class" : "note.other-class", "one", one, "other", other));
+            String key = mine == theirs ? "lesson.series-hold-alike" : "lesson.series-hold-otherwise";
+            said.add(Message.of(key, "one", one, "other", other));
         }
         return said;
     }
@@ -200,15 +202,22 @@ public record EqualPlates(
             PlateClouds there,
             List<Double> percents,
             List<Optional<Double>> equal) {
+        List<double[][]> mine = new ArrayList<>();
+        List<Optional<double[][]>> theirs = new ArrayList<>();
+        for (int i = 0; i < percents.size(); i++) {
+            int spots = sample.compounds().size();
+            mine.add(rf(here, spots, percents.get(i)));
+            theirs.add(equal.get(i).map(percent -> rf(there, spots, percent)));
+        }
         List<Parting> partings = new ArrayList<>();
         for (int one = 0; one < sample.compounds().size(); one++) {
             for (int other = one + 1; other < sample.compounds().size(); other++) {
                 List<Optional<Double>> wider = new ArrayList<>();
                 for (int i = 0; i < percents.size(); i++) {
-                    double[] mine = gaps(here, one, other, percents.get(i));
+                    double[] gaps = gaps(mine.get(i), one, other);
                     int first = one;
                     int second = other;
-                    wider.add(equal.get(i).map(percent -> wider(mine, gaps(there, first, second, percent))));
+                    wider.add(theirs.get(i).map(rf -> wider(gaps, gaps(rf, first, second))));
                 }
                 partings.add(new Parting(one, other, wider));
             }
@@ -216,10 +225,21 @@ public record EqualPlates(
         return partings;
     }
 
-    private static double[] gaps(PlateClouds clouds, int one, int other, double percent) {
-        double[] gaps = new double[clouds.samples() / EACH];
+    /** Rf [1] by spot, then by the samples that are counted. */
+    private static double[][] rf(PlateClouds clouds, int spots, double percent) {
+        double[][] rf = new double[spots][clouds.samples() / EACH];
+        for (int spot = 0; spot < spots; spot++) {
+            for (int i = 0; i < rf[spot].length; i++) {
+                rf[spot][i] = clouds.rf(i * EACH, spot, percent);
+            }
+        }
+        return rf;
+    }
+
+    private static double[] gaps(double[][] rf, int one, int other) {
+        double[] gaps = new double[rf[one].length];
         for (int i = 0; i < gaps.length; i++) {
-            gaps[i] = Math.abs(clouds.rf(i * EACH, one, percent) - clouds.rf(i * EACH, other, percent));
+            gaps[i] = Math.abs(rf[one][i] - rf[other][i]);
         }
         return gaps;
     }

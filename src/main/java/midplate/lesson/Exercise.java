@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import midplate.advice.Window;
@@ -16,21 +17,23 @@ import midplate.inference.PossiblePlates;
 import midplate.plate.Setting;
 
 /**
- * Unknowns to be run against. They are drawn by the seed from the table of lessons, and one possible sample of what the model knows of them is
- * the truth, so that nobody can look it up. Draws go on until two of the ratios that are poured do what is asked, one with room for the scatter of a
+ * Unknowns to be run against. They are drawn by the seed from the table of lessons, and one possible sample near what the model
+ * expects of them is the truth, so that nobody can look it up and nobody learns an order that is wrong. Draws go on until two of the ratios that are poured do what is asked, one with room for the scatter of a
  * class where the level says so. The same code makes the same on every machine.
  */
 public final class Exercise {
     /** The names of the unknowns, in the order of their lanes. */
     private static final List<String> NAMES = List.of("X", "Y", "Z");
-    /** So far from each other spots are seen apart [1 in Rf]. */
-    public static final double APART = 0.1;
 
     private static final Window ROOMY = new Window(0.25, 0.75);
-    /** Spots nearer than this at every ratio in the window are hard to part [1 in Rf]; own choice. */
-    private static final double HARD = 0.2;
-    /** Unknowns of {@link ExerciseLevel#NUMBER_TOLD} are at least so far apart somewhere [1 in Rf]; own choice. */
-    private static final double SOME = 0.05;
+    /** Spots that leave less than this between them at every ratio in the window are hard to part [1 in Rf]; own choice. */
+    private static final double HARD = 0.15;
+    /** What is left between spots that are hard to part, somewhere [1 in Rf]; own choice. */
+    private static final double HARD_ROOM = 0.02;
+    /** The same for {@link ExerciseLevel#NUMBER_TOLD}. */
+    private static final double SOME_ROOM = 0.02;
+    /** The same for {@link ExerciseLevel#GROUPS_TOLD}. */
+    private static final double ROOM = 0.02;
     /** So many of the ratios that are poured do what is asked, so that it can be found. */
     private static final int FEWEST_RATIOS = 2;
     /** For what is drawn: the unknowns. */
@@ -68,11 +71,11 @@ public final class Exercise {
             LessonSample sample = sample(code, model.catalogue(), drawn);
             Knowledge knowledge = model.consult(sample).knowledge();
             PossiblePlates plates = PossiblePlates.of(knowledge);
-            TrueCourse truth =
-                    new TrueCourse(plates, draws.whole(0, plates.samples() - 1), drawn.size(), knowledge.model());
-            Exercise exercise = new Exercise(code, drawn, sample, truth);
-            if (serves(code.level(), truth) && truth.ratios(exercise::isReached).size() >= FEWEST_RATIOS) {
-                return exercise;
+            Optional<TrueCourse> truth = TrueCourse.drawn(plates, drawn.size(), knowledge.model(), draws)
+                    .filter(course -> serves(code.level(), course)
+                            && course.ratios(Exercise::isReached).size() >= FEWEST_RATIOS);
+            if (truth.isPresent()) {
+                return new Exercise(code, drawn, sample, truth.get());
             }
         }
         throw new IllegalStateException("No unknowns for " + code);
@@ -119,28 +122,28 @@ public final class Exercise {
 
     private static boolean serves(ExerciseLevel level, TrueCourse truth) {
         return switch (level) {
-            case GROUPS_TOLD -> !truth.ratios(roomy(APART)).isEmpty();
+            case GROUPS_TOLD -> !truth.ratios(roomy(ROOM)).isEmpty();
             case NUMBER_TOLD ->
-                !truth.ratios(rf -> inWindow(rf) && TrueCourse.smallestGap(rf) >= SOME)
+                !truth.ratios(rf -> inWindow(rf) && ExercisePlate.between(rf) >= SOME_ROOM)
                         .isEmpty();
             case HARD_TO_PART ->
-                !truth.ratios(roomy(APART)).isEmpty()
-                        && truth.ratios(rf -> inWindow(rf) && TrueCourse.smallestGap(rf) > HARD)
+                !truth.ratios(roomy(HARD_ROOM)).isEmpty()
+                        && truth.ratios(rf -> inWindow(rf) && ExercisePlate.between(rf) > HARD)
                                 .isEmpty();
         };
     }
 
-    private static TrueCourse.Aimed roomy(double apart) {
-        return rf -> TrueCourse.within(rf, ROOMY.low(), ROOMY.high()) && TrueCourse.smallestGap(rf) >= apart;
+    private static TrueCourse.Aimed roomy(double room) {
+        return rf -> TrueCourse.within(rf, ROOMY.low(), ROOMY.high()) && ExercisePlate.between(rf) >= room;
     }
 
     private static boolean inWindow(List<Double> rf) {
         return TrueCourse.within(rf, Window.USUAL.low(), Window.USUAL.high());
     }
 
-    /** What is to be reached, of the true Rf: every spot in the window, and apart where the level asks for it. */
-    public boolean isReached(List<Double> rf) {
-        return inWindow(rf) && (code.level() != ExerciseLevel.HARD_TO_PART || TrueCourse.smallestGap(rf) >= APART);
+    /** What is to be reached, of the Rf of the possible course: every spot in the window, and none touching another. */
+    public static boolean isReached(List<Double> rf) {
+        return inWindow(rf) && ExercisePlate.between(rf) >= 0;
     }
 
     /** Its code. */

@@ -6,9 +6,9 @@ import java.util.List;
 import java.util.Optional;
 import midplate.advice.Ratio;
 import midplate.advice.Window;
+import midplate.chemistry.Solvent;
 import midplate.inference.PairModel;
 import midplate.plate.Limit;
-import midplate.plate.Reading;
 import midplate.words.Message;
 
 /**
@@ -46,9 +46,15 @@ public final class ExerciseHints {
         ExercisePlate.Spot lowest = last.own().values().stream().min(byHeight).orElseThrow();
         ExercisePlate.Spot highest = last.own().values().stream().max(byHeight).orElseThrow();
         hints.add(Message.of(
-                "lesson.exercise-hint-k", "plate", last.number(), "lowest", k(lowest), "highest", k(highest)));
-        double up = lnK(rf(lowest)) - lnK(Window.USUAL.low());
-        double down = lnK(Window.USUAL.high()) - lnK(rf(highest));
+                "lesson.exercise-hint-k",
+                "plate",
+                last.number(),
+                "lowest",
+                k(last, lowest),
+                "highest",
+                k(last, highest)));
+        double up = lnK(last.known(lowest)) - lnK(Window.USUAL.low());
+        double down = lnK(Window.USUAL.high()) - lnK(last.known(highest));
         hints.add(needed(last, lowest, up, highest, down));
         step(last.percentStrong(), up > 0 || (down <= 0 && up > down)).ifPresent(hints::add);
         hints.add(advice(plates));
@@ -59,21 +65,12 @@ public final class ExerciseHints {
         return spot.names().get(0);
     }
 
-    /** The Rf read, or the bound of a spot on a line [1]. */
-    private static double rf(ExercisePlate.Spot spot) {
-        return switch (spot.limit()) {
-            case AT_START -> Reading.AT_START_RF;
-            case AT_FRONT -> Reading.AT_FRONT_RF;
-            case NONE -> spot.rf();
-        };
-    }
-
     private static double lnK(double rf) {
         return Math.log((1 - rf) / rf);
     }
 
-    private static Message k(ExercisePlate.Spot spot) {
-        double rf = rf(spot);
+    private static Message k(ExercisePlate plate, ExercisePlate.Spot spot) {
+        double rf = plate.known(spot);
         String key = spot.limit() == Limit.AT_START
                 ? "lesson.exercise-k-least"
                 : spot.limit() == Limit.AT_FRONT ? "lesson.exercise-k-most" : "lesson.exercise-k";
@@ -89,7 +86,7 @@ public final class ExerciseHints {
     private Message needed(
             ExercisePlate last, ExercisePlate.Spot lowest, double up, ExercisePlate.Spot highest, double down) {
         if (up > 0 && down > 0) {
-            return Message.of("lesson.exercise-hint-span", "span", lnK(rf(lowest)) - lnK(rf(highest)));
+            return Message.of("lesson.exercise-hint-span", "span", lnK(last.known(lowest)) - lnK(last.known(highest)));
         }
         if (up > 0) {
             return Message.of(
@@ -115,8 +112,7 @@ public final class ExerciseHints {
                     "most",
                     -up);
         }
-        return Message.of(
-                last.isDone(exercise.code().level()) ? "lesson.exercise-hint-done" : "lesson.exercise-hint-apart");
+        return Message.of(last.isDone() ? "lesson.exercise-hint-done" : "lesson.exercise-hint-apart");
     }
 
     /** By how much ln k of a compound of average size changes from this ratio to the double, or the half, of its strong solvent. */
@@ -143,6 +139,18 @@ public final class ExerciseHints {
         Ratio ratio = new ExerciseProgram(model, exercise).next(plates);
         return Message.of(
                 plates.isEmpty() ? "lesson.exercise-hint-begin" : "lesson.exercise-hint-advice",
+                "eluent",
+                eluent(ratio));
+    }
+
+    private Message eluent(Ratio ratio) {
+        Solvent weak = exercise.sample().weak();
+        Solvent strong = exercise.sample().strong();
+        if (ratio.strong() == 0 || ratio.weak() == 0) {
+            return Message.of("lesson.exercise-pure", "solvent", (ratio.strong() == 0 ? weak : strong).said());
+        }
+        return Message.of(
+                "lesson.exercise-eluent",
                 "weak",
                 ratio.weak(),
                 "strong",
@@ -150,11 +158,6 @@ public final class ExerciseHints {
                 "percent",
                 ratio.percentStrong(),
                 "solvents",
-                Message.of(
-                        "lesson.exercise-pair",
-                        "weak",
-                        exercise.sample().weak().said(),
-                        "strong",
-                        exercise.sample().strong().said()));
+                Message.of("lesson.exercise-pair", "weak", weak.said(), "strong", strong.said()));
     }
 }

@@ -6,7 +6,7 @@ import java.util.stream.IntStream;
 import midplate.advice.Ratio;
 
 /**
- * What a teacher keeps: what the unknowns are, where they truly run, which ratios do, how far readings of a class scatter, and how many plates a
+ * What a teacher keeps: what the unknowns are, where they run in this possible course, which ratios do, how far readings of a class scatter, and how many plates a
  * careful user needs.
  */
 public final class ExerciseKey {
@@ -31,7 +31,7 @@ public final class ExerciseKey {
      * A ratio with where the unknowns run.
      *
      * @param ratio what is poured
-     * @param rf the true Rf of each [1]
+     * @param rf the Rf of each in the possible course [1]
      * @param serves whether it does what is asked
      */
     public record Row(Ratio ratio, List<Double> rf, Serves serves) {
@@ -50,7 +50,7 @@ public final class ExerciseKey {
     }
 
     /**
-     * Shares that do what is asked, by the true Rf [% v/v].
+     * Shares that do what is asked, by the possible course [% v/v].
      *
      * @param from the weakest
      * @param to the strongest
@@ -83,21 +83,21 @@ public final class ExerciseKey {
         return ratios.stream()
                 .map(ratio -> {
                     List<Double> rf = exercise.truth().at(ratio.percentStrong());
-                    return new Row(ratio, rf, exercise.isReached(rf) ? Serves.YES : Serves.NO);
+                    return new Row(ratio, rf, Exercise.isReached(rf) ? Serves.YES : Serves.NO);
                 })
                 .toList();
     }
 
     /** The shares that do what is asked, by twentieths of a per cent. */
     public List<Range> ranges() {
-        return exercise.truth().stretches(exercise::isReached).stream()
+        return exercise.truth().stretches(Exercise::isReached).stream()
                 .map(each -> new Range(each.from(), each.to()))
                 .toList();
     }
 
     /** Of the ratios that are poured and do what is asked the one that leaves most room: from the edges of the window, and between spots. */
     public Ratio best() {
-        return exercise.truth().ratios(exercise::isReached).stream()
+        return exercise.truth().ratios(Exercise::isReached).stream()
                 .max((one, other) -> Double.compare(room(one), room(other)))
                 .orElseThrow();
     }
@@ -108,9 +108,7 @@ public final class ExerciseKey {
                 .mapToDouble(each -> Math.min(each - 0.2, 0.8 - each))
                 .min()
                 .orElse(0);
-        return exercise.code().level() == ExerciseLevel.HARD_TO_PART
-                ? Math.min(inside, TrueCourse.smallestGap(rf))
-                : inside;
+        return Math.min(inside, ExercisePlate.between(rf));
     }
 
     /** What a class reads of each unknown at the best ratio, over {@value #TRIED} plates drawn by the seed. */

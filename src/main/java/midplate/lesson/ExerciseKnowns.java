@@ -1,7 +1,9 @@
 package midplate.lesson;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import midplate.advice.Consultation;
 import midplate.advice.Forecast;
@@ -12,8 +14,8 @@ import midplate.inference.Knowledge;
 import midplate.inference.PossiblePlates;
 
 /**
- * Named compounds of an exercise, whose places are foretold before the unknowns are run: three that are none of the unknowns, and the ratio at
- * which the model has them widest apart.
+ * Named compounds of an exercise, whose places are foretold before the unknowns are run: three that are none of the unknowns, that
+ * differ so much that their bands hardly lie over each other, and the mixture in which the model has them widest apart.
  */
 public final class ExerciseKnowns {
     private static final int COUNT = 3;
@@ -25,6 +27,9 @@ public final class ExerciseKnowns {
     private static final double SURE = 0.9;
     /** For what is drawn: knowns. */
     private static final int KNOWNS = 3;
+
+    /** So often it is drawn for bands that do not lie over each other; then the best is taken. */
+    private static final int ATTEMPTS = 20;
 
     private static final int MOST_ATTEMPTS = 500;
 
@@ -51,27 +56,51 @@ public final class ExerciseKnowns {
         List<ExerciseCompound> others = Exercise.usable(table).stream()
                 .filter(each -> !exercise.compounds().contains(each))
                 .toList();
+        Optional<ExerciseKnowns> best = Optional.empty();
         for (int attempt = 0; attempt < MOST_ATTEMPTS; attempt++) {
-            List<ExerciseCompound> drawn =
-                    Exercise.draws(exercise.code(), KNOWNS, attempt).some(others, COUNT);
-            List<LessonCompound> named = IntStream.range(0, COUNT)
-                    .mapToObj(i -> new LessonCompound(
-                            drawn.get(i).compound().id(), drawn.get(i).counts()))
-                    .toList();
-            Consultation consultation =
-                    model.consult(Exercise.sample(exercise.code().pair(), model.catalogue(), named));
-            ExerciseKnowns widest = widest(drawn, consultation);
-            if (gap(widest.forecast) >= WIDE) {
-                return widest;
+            ExerciseKnowns widest = drawn(exercise, model, others, attempt);
+            if (gap(widest.forecast) >= WIDE && (best.isEmpty() || between(widest) > between(best.get()))) {
+                best = Optional.of(widest);
+            }
+            if (best.isPresent() && (between(best.get()) >= 0 || attempt >= ATTEMPTS)) {
+                return best.get();
             }
         }
         throw new IllegalStateException("No knowns for " + exercise.code());
     }
 
+    private static ExerciseKnowns drawn(
+            Exercise exercise, LessonModel model, List<ExerciseCompound> others, int attempt) {
+        List<ExerciseCompound> drawn =
+                Exercise.draws(exercise.code(), KNOWNS, attempt).some(others, COUNT);
+        List<LessonCompound> named = IntStream.range(0, COUNT)
+                .mapToObj(i -> new LessonCompound(
+                        drawn.get(i).compound().id(), drawn.get(i).counts()))
+                .toList();
+        return widest(drawn, model.consult(Exercise.sample(exercise.code().pair(), model.catalogue(), named)));
+    }
+
+    /** What is left between the bands of neighbours, to a thousandth [1 in Rf]; below 0 where two lie over each other. */
+    private static double between(ExerciseKnowns knowns) {
+        List<SpotForecast> rising = knowns.forecast.spots().stream()
+                .sorted(Comparator.comparingDouble(SpotForecast::rf))
+                .toList();
+        return IntStream.range(1, COUNT)
+                .mapToDouble(i -> thousandth(rising.get(i).low())
+                        - thousandth(rising.get(i - 1).high()))
+                .min()
+                .orElseThrow();
+    }
+
     private static ExerciseKnowns widest(List<ExerciseCompound> drawn, Consultation consultation) {
         Knowledge knowledge = consultation.knowledge();
-        List<Ratio> ratios = PourableRatios.between(
-                knowledge.model().lowestPercent(), knowledge.model().highestPercent());
+        List<Ratio> ratios =
+                PourableRatios.between(
+                                knowledge.model().lowestPercent(),
+                                knowledge.model().highestPercent())
+                        .stream()
+                        .filter(ratio -> ratio.weak() > 0 && ratio.strong() > 0)
+                        .toList();
         List<Forecast> all =
                 consultation.at(ratios.stream().map(Ratio::percentStrong).toList());
         int best = 0;

@@ -2,13 +2,13 @@ package midplate.lesson;
 
 import java.util.Optional;
 
-/** How much students are told of the unknowns of an exercise, and what counts as done. The order is part of every code. */
+/** How much students are told of the unknowns of an exercise. Done is a plate on which every spot is in the window and apart. The order is part of every code. */
 public enum ExerciseLevel {
     /** Three unknowns whose groups are told. */
     GROUPS_TOLD("groups-told", 3),
     /** Three unknowns of which only the number is told. */
     NUMBER_TOLD("number-told", 3),
-    /** Two unknowns that are hard to part: they must come apart, too. */
+    /** Two unknowns that are hard to part. */
     HARD_TO_PART("hard-to-part", 2);
 
     private final String id;

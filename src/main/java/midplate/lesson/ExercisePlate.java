@@ -6,16 +6,18 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.DoubleSupplier;
+import java.util.stream.IntStream;
 import midplate.advice.Window;
 import midplate.chemistry.Sorbent;
 import midplate.plate.Eluent;
 import midplate.plate.Limit;
 import midplate.plate.Reading;
 import midplate.plate.Run;
+import midplate.plate.SpotMeasurement;
 
 /**
  * A plate of the unknowns as a class reads it: a lane for each, and a last one where all were put on top of each other. Heights are read to half
- * a millimetre. All spots share the error of the plate, each has one of its own, and spots of the last lane nearer to each
+ * a millimetre; a spot reaches a line as for {@link midplate.plate.PlateReading} where its size was not measured. All spots share the error of the plate, each has one of its own, and spots of the last lane nearer to each
  * other than they are long are seen as one.
  *
  * @param number which plate it is, from 1
@@ -37,10 +39,12 @@ public record ExercisePlate(int number, double percentStrong, double frontMm, Li
     private static final int HIGHEST_FRONT = 64;
     /** A ruler is read to this part of a millimetre. */
     private static final double PER_MM = 2;
-    /** Diameter at the start [mm]: common practice, no source. */
-    private static final double START_SIZE_MM = 2;
-    /** How much longer a spot is for each mm that it ran [1]; own rough rule: 2 mm at the start, 4 mm at the front. */
-    private static final double GROWTH = 0.04;
+    /** The usual run [mm]. */
+    private static final double USUAL_RUN_MM = (LOWEST_FRONT + HIGHEST_FRONT) / 2.0 - START_MM;
+    /** Spots are not told apart where they lie nearer than this [1 in Rf]; own choice. */
+    private static final double LEAST_GAP = 0.05;
+    /** A spot of which only the height was measured reaches a line within this [mm]. */
+    private static final double HALF_MM = SpotMeasurement.USUAL_SIZE_MM / 2;
 
     private static final double HUNDREDTHS = 100;
     /** For what is drawn: plates. */
@@ -111,13 +115,12 @@ public record ExercisePlate(int number, double percentStrong, double frontMm, Li
 
     private static Spot spot(String name, double rf, double front) {
         double mm = Math.round((START_MM + rf * (front - START_MM)) * PER_MM) / PER_MM;
-        return spot(List.of(name), mm, START_SIZE_MM + GROWTH * (mm - START_MM), front);
+        return spot(List.of(name), mm, SpotGrowth.alongMm(mm - START_MM), front);
     }
 
     private static Spot spot(List<String> names, double mm, double size, double front) {
         double rf = (mm - START_MM) / (front - START_MM);
-        Limit limit =
-                rf < Reading.AT_START_RF ? Limit.AT_START : rf > Reading.AT_FRONT_RF ? Limit.AT_FRONT : Limit.NONE;
+        Limit limit = mm - START_MM <= HALF_MM ? Limit.AT_START : front - mm <= HALF_MM ? Limit.AT_FRONT : Limit.NONE;
         return new Spot(names, mm, Math.round(rf * HUNDREDTHS) / HUNDREDTHS, limit, size);
     }
 
@@ -161,11 +164,42 @@ public record ExercisePlate(int number, double percentStrong, double frontMm, Li
         return lanes.get(lanes.size() - 1).size();
     }
 
-    /** Whether what the exercise asks for can be seen on it: every spot in the window, and apart where the level says so. */
-    public boolean isDone(ExerciseLevel level) {
+    /**
+     * What is left between neighbours on a plate of the usual run [1 in Rf], of half the lengths of both and of 0.05 at least; below 0 where two
+     * touch, 1 where there is one spot.
+     *
+     * @see SpotGrowth
+     */
+    static double between(List<Double> rf) {
+        double[] sorted = rf.stream().mapToDouble(Double::doubleValue).sorted().toArray();
+        return IntStream.range(1, sorted.length)
+                .mapToDouble(i -> sorted[i]
+                        - sorted[i - 1]
+                        - Math.max(LEAST_GAP, (length(sorted[i]) + length(sorted[i - 1])) / 2))
+                .min()
+                .orElse(1);
+    }
+
+    /** How long a spot is on a plate of the usual run [1 in Rf]. */
+    private static double length(double rf) {
+        return SpotGrowth.alongMm(rf * USUAL_RUN_MM) / USUAL_RUN_MM;
+    }
+
+    /** Whether what the exercise asks for can be seen on it: every spot in the window, and as many in the lane with all of them. */
+    public boolean isDone() {
         boolean inside =
                 own().values().stream().allMatch(spot -> spot.limit() == Limit.NONE && Window.USUAL.holds(spot.rf()));
-        return inside && (level != ExerciseLevel.HARD_TO_PART || spotsOfAll() == level.unknowns());
+        return inside && spotsOfAll() == own().size();
+    }
+
+    /** The Rf of a spot, or the bound where it reaches a line [1]. */
+    double known(Spot spot) {
+        double half = HALF_MM / (frontMm - START_MM);
+        return switch (spot.limit()) {
+            case AT_START -> half;
+            case AT_FRONT -> 1 - half;
+            case NONE -> spot.rf();
+        };
     }
 
     /** As somebody notes it for the adviser. */
@@ -175,10 +209,10 @@ public record ExercisePlate(int number, double percentStrong, double frontMm, Li
         return new Run(Eluent.of(Sorbent.SILICA, sample.weak(), sample.strong(), percentStrong), readings);
     }
 
-    private static Reading reading(Spot spot) {
+    private Reading reading(Spot spot) {
         return switch (spot.limit()) {
-            case AT_START -> Reading.atStart(Reading.AT_START_RF);
-            case AT_FRONT -> Reading.atFront(Reading.AT_FRONT_RF);
+            case AT_START -> Reading.atStart(known(spot));
+            case AT_FRONT -> Reading.atFront(known(spot));
             case NONE -> Reading.of(spot.rf());
         };
     }

@@ -53,7 +53,7 @@ public final class ExerciseProgram {
             Ratio ratio = next(played.stream().map(Played::plate).toList());
             ExercisePlate plate = ExercisePlate.of(exercise, first + played.size() + 1, ratio.percentStrong());
             played.add(new Played(ratio, plate));
-            if (plate.isDone(exercise.code().level())) {
+            if (plate.isDone()) {
                 break;
             }
         }
@@ -78,10 +78,15 @@ public final class ExerciseProgram {
         return model.adviser().apply(question).advice().ratio();
     }
 
+    /** Every spot apart from every other. */
     private Wishes wishes() {
         List<String> names = exercise.names();
-        return exercise.code().level() == ExerciseLevel.HARD_TO_PART
-                ? new Wishes(Shelf.UNTOLD, List.of(new ApartNames(names.get(0), names.get(1))), NextPlate.USUAL)
-                : Wishes.NONE;
+        List<ApartNames> apart = new ArrayList<>();
+        for (int i = 0; i < names.size(); i++) {
+            for (int other = 0; other < i; other++) {
+                apart.add(new ApartNames(names.get(other), names.get(i)));
+            }
+        }
+        return new Wishes(Shelf.UNTOLD, apart, NextPlate.USUAL);
     }
 }

@@ -34,13 +34,18 @@ public record LessonCode(Kind kind, int choices, int seed) {
     /** What a code makes. */
     public enum Kind {
         /** Unknowns to be run against. */
-        EXERCISE,
+        EXERCISE(0),
         /** Sheets of paper. */
-        WORKSHEET,
+        WORKSHEET(1 << 5),
         /** Readings of a class. */
-        CLASS_READINGS,
-        /** A sample of a lesson. */
-        SAMPLE
+        CLASS_READINGS(20);
+
+        /** Choices of such a code, to show one. */
+        private final int example;
+
+        Kind(int example) {
+            this.example = example;
+        }
     }
 
     /** Refuses numbers that do not fit. */
@@ -75,20 +80,20 @@ public record LessonCode(Kind kind, int choices, int seed) {
                 .replace('O', '0')
                 .replaceAll("[IL]", "1");
         if (signs.length() != LENGTH || !signs.chars().allMatch(sign -> SIGNS.indexOf(sign) >= 0)) {
-            throw refusal(field, typed, "lesson.code-form");
+            throw refusal(field, typed, kind, "lesson.code-form");
         }
         if (check(signs.substring(0, LENGTH - 1)) != SIGNS.indexOf(signs.charAt(LENGTH - 1))) {
-            throw refusal(field, typed, "lesson.code-mistyped");
+            throw refusal(field, typed, kind, "lesson.code-mistyped");
         }
         long bits = 0;
         for (char sign : signs.substring(0, LENGTH - 1).toCharArray()) {
             bits = bits << 5 | SIGNS.indexOf(sign);
         }
         if ((int) (bits >> 32) != EDITION) {
-            throw refusal(field, typed, "lesson.code-edition");
+            throw refusal(field, typed, kind, "lesson.code-edition");
         }
         if ((int) (bits >> 30 & 3) != kind.ordinal()) {
-            throw refusal(field, typed, "lesson.code-kind");
+            throw refusal(field, typed, kind, "lesson.code-kind");
         }
         return new LessonCode(kind, (int) (bits >> 20) & MOST_CHOICES, (int) bits & MOST_SEED);
     }
@@ -101,12 +106,12 @@ public record LessonCode(Kind kind, int choices, int seed) {
         return sum % CHECK;
     }
 
-    private static Refusal refusal(String field, String typed, String reason) {
+    private static Refusal refusal(String field, String typed, Kind kind, String reason) {
         return new Refusal(
                 field,
                 Message.of(reason, "came", typed.strip()),
                 typed,
-                Message.of("allowed.lesson-code", "example", new LessonCode(Kind.EXERCISE, 0, 1).text()),
+                Message.of("allowed.lesson-code", "example", new LessonCode(kind, kind.example, 1).text()),
                 Message.of("todo.type-lesson-code"));
     }
 }

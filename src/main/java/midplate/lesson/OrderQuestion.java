@@ -11,7 +11,10 @@ import midplate.catalogue.FunctionalGroups;
 import midplate.words.Allowed;
 import midplate.words.Message;
 
-/** Four compounds, or three, to be put into the order in which they climb. Only gaps that nearly every possible sample has are asked for. */
+/**
+ * Four compounds, or three, to be put into the order in which they climb. Only gaps that nearly every possible sample has are asked for, and
+ * only those whose reason is the strongest group of each.
+ */
 final class OrderQuestion {
     /** A gap is wide where one lies above the other by so much in Rf … */
     static final double GAP = 0.05;
@@ -110,7 +113,7 @@ final class OrderQuestion {
         return least;
     }
 
-    /** All chains of so many, each rising, in which every pair is parted widely. */
+    /** All chains of so many, each rising, in which every pair is parted widely and by its strongest groups. */
     static List<List<LessonCompound>> chains(PossibleRf possible, double percent, int compounds) {
         List<LessonCompound> all = possible.compounds();
         double[][] rf =
@@ -118,7 +121,8 @@ final class OrderQuestion {
         boolean[][] above = new boolean[all.size()][all.size()];
         for (int upper = 0; upper < all.size(); upper++) {
             for (int lower = 0; lower < all.size(); lower++) {
-                above[upper][lower] = upper != lower && PossibleRf.shareAbove(rf[upper], rf[lower], GAP) >= WIDE;
+                above[upper][lower] = StrongestGroup.isReasonFor(all.get(lower), all.get(upper))
+                        && PossibleRf.shareAbove(rf[upper], rf[lower], GAP) >= WIDE;
             }
         }
         List<List<Integer>> chains = new ArrayList<>(List.of(List.of()));

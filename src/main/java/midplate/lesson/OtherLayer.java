@@ -90,7 +90,7 @@ public record OtherLayer(
                 spots);
     }
 
-    /** What is assumed, and what must not be read from it. */
+    /** What is assumed, what follows from that alone, what the picture does show, and what must not be read from it. */
     public List<Message> sentences(LessonSample sample) {
         return List.of(
                 Message.of(
@@ -103,7 +103,30 @@ public record OtherLayer(
                         sample.weak().said(),
                         "activity",
                         PublishedStrength.theory().activity()),
-                Message.of("lesson.series-layer-limits", "there", sorbent.said()));
+                Message.of(
+                        "lesson.series-layer-shows",
+                        "here",
+                        sample.sorbent().said(),
+                        "there",
+                        sorbent.said(),
+                        "weak",
+                        sample.weak().said(),
+                        "strong",
+                        sample.strong().said(),
+                        "hereGain",
+                        gain(here),
+                        "thereGain",
+                        gain(there)),
+                Message.of(
+                        "lesson.series-layer-limits",
+                        "there",
+                        sorbent.said(),
+                        "weak",
+                        sample.weak().said()));
+    }
+
+    private static double gain(List<Double> strengths) {
+        return strengths.get(strengths.size() - 1) - strengths.get(0);
     }
 
     /** A_s [8.5 Å²] of a compound whose curve climbs s times as steeply as the average. */

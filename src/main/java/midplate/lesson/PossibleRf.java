@@ -2,6 +2,8 @@ package midplate.lesson;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.IntStream;
 import midplate.chemistry.Solvent;
 import midplate.chemistry.Sorbent;
@@ -18,6 +20,8 @@ final class PossibleRf {
 
     private final List<LessonCompound> compounds;
     private final PossiblePlates plates;
+    /** What was asked for before; the same whenever it is computed. */
+    private final Map<Asked, double[]> computed = new ConcurrentHashMap<>();
 
     private PossibleRf(List<LessonCompound> compounds, PossiblePlates plates) {
         this.compounds = compounds;
@@ -55,15 +59,37 @@ final class PossibleRf {
 
     /** The Rf [1] of a compound in every sample, in their order. */
     double[] each(LessonCompound compound, double percent) {
-        int spot = compounds.indexOf(compound);
-        return IntStream.range(0, samples())
-                .mapToDouble(sample -> plates.rf(sample, spot, percent))
-                .toArray();
+        return computed.computeIfAbsent(new Asked(compound, percent), asked -> {
+                    int spot = compounds.indexOf(compound);
+                    return IntStream.range(0, samples())
+                            .mapToDouble(sample -> plates.rf(sample, spot, percent))
+                            .toArray();
+                })
+                .clone();
     }
+
+    private record Asked(LessonCompound compound, double percent) {}
 
     /** Half the samples have a lower Rf [1]. */
     double middle(LessonCompound compound, double percent) {
         return sorted(compound, percent)[samples() / 2];
+    }
+
+    /**
+     * A sample in which compounds run as the model expects them.
+     *
+     * @param draws by what it is drawn
+     * @param some of the compounds
+     * @param percents the shares at which they are looked at [% v/v]
+     * @see CentralSamples
+     */
+    int central(SeededDraws draws, List<LessonCompound> some, List<Double> percents) {
+        return CentralSamples.of(percents.stream()
+                        .map(percent -> some.stream()
+                                .map(compound -> each(compound, percent))
+                                .toArray(double[][]::new))
+                        .toArray(double[][][]::new))
+                .draw(draws);
     }
 
     /** From where to where the Rf [1] lies in 90 % of the samples. */

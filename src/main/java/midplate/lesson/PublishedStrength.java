@@ -13,6 +13,7 @@ import midplate.chemistry.EluentComponent;
 import midplate.chemistry.EluentStrength;
 import midplate.chemistry.Solvent;
 import midplate.chemistry.Sorbent;
+import midplate.words.Message;
 
 /**
  * How strong the mixtures of two solvents are by published tables alone: Snyder's law on one sorbent, in one series, with the activity
@@ -40,6 +41,11 @@ public record PublishedStrength(Sorbent sorbent, EluentComponent weak, EluentCom
     /** The series of strengths that is kept to. */
     public static StrengthSeries series() {
         return theory().series();
+    }
+
+    /** The printed table that the values for a layer come from, in words. */
+    public static Message printed(Sorbent sorbent) {
+        return Message.of("lesson.series-table-" + series().condition(sorbent).replace(' ', '-'));
     }
 
     /** Of two solvents; empty where a value of one is not published, or the strong one is not stronger there. */

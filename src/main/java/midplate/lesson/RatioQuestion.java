@@ -12,7 +12,7 @@ import midplate.words.Message;
 
 /**
  * A first plate that was too weak or too strong: what to pour next. Right is every share at which the true Rf of each spot lies in the
- * window, for the possible sample that was drawn.
+ * window and apart from the others, for the possible sample that was drawn.
  */
 final class RatioQuestion {
     private static final int SPOTS = 3;
@@ -33,9 +33,16 @@ final class RatioQuestion {
 
     private static final int LEAST_PERCENT = 3;
     private static final int MOST_PERCENT = 80;
+    /** At the middle of what is right spots lie so far apart in Rf [1] … */
     private static final double APART = 0.08;
+    /** … and everywhere in it so far that two spots are not taken for one. */
+    private static final double SEEN_APART = 0.05;
+
     /** Beyond these an Rf says nothing of how far ln k is [1]. */
     private static final double LEAST_RF = 0.005;
+
+    /** Shares at which the compounds run as expected [% v/v]: those of the plates, and of what is accepted. */
+    private static final List<Double> USED = List.of(2.0, 5.0, 10.0, 15.0, 20.0, 30.0, 40.0, 50.0, 60.0);
 
     private RatioQuestion() {}
 
@@ -50,7 +57,7 @@ final class RatioQuestion {
     /** Three compounds of one possible sample, and the first plate. */
     private record Drawn(int sample, List<LessonCompound> compounds, Ratio first, Case wrong, DrawnPlate plate) {}
 
-    /** Whole shares at which each spot lies in the window [% v/v]. */
+    /** Whole shares at which each spot lies in the window and apart [% v/v]. */
     record Shares(int low, int high) {
         boolean hold(double percent) {
             return percent >= low && percent <= high;
@@ -58,12 +65,16 @@ final class RatioQuestion {
     }
 
     static Optional<WorksheetQuestion> of(SeededDraws draws, WorksheetBench bench, Case wrong) {
-        int sample = draws.whole(0, bench.possible().samples() - 1);
         List<LessonCompound> compounds = draws.some(bench.possible().compounds(), SPOTS);
         Ratio first = draws.some(FIRST, 1).get(0);
+        if (!isExpectedWrong(bench, compounds, first, wrong)) {
+            return Optional.empty();
+        }
+        int sample = bench.possible().central(draws, compounds, USED);
         Optional<Shares> shares = shares(bench, sample, compounds)
                 .filter(found -> found.low() >= LEAST_PERCENT && found.high() <= MOST_PERCENT)
-                .filter(found -> found.high() >= ROOMY * found.low() && isApart(bench, sample, compounds, found));
+                .filter(found ->
+                        found.high() >= ROOMY * found.low() && isApart(bench, sample, compounds, middle(found), APART));
         if (shares.isEmpty() || !isWrong(bench, sample, compounds, first, shares.get(), wrong)) {
             return Optional.empty();
         }
@@ -79,28 +90,40 @@ final class RatioQuestion {
                 : Optional.empty();
     }
 
-    /** Empty where no whole share works. */
+    /** Empty where no whole share works, or where some work and those between do not. */
     static Optional<Shares> shares(WorksheetBench bench, int sample, List<LessonCompound> compounds) {
         int[] working = IntStream.rangeClosed(0, 100)
                 .filter(percent -> compounds.stream()
                         .allMatch(each -> Window.USUAL.holds(bench.possible().rf(sample, each, percent))))
+                .filter(percent -> isApart(bench, sample, compounds, percent, SEEN_APART))
                 .toArray();
-        return working.length == 0
+        return working.length == 0 || working[working.length - 1] - working[0] >= working.length
                 ? Optional.empty()
                 : Optional.of(new Shares(working[0], working[working.length - 1]));
     }
 
-    /** Whether three spots are seen where the ratio is right. */
-    private static boolean isApart(WorksheetBench bench, int sample, List<LessonCompound> compounds, Shares shares) {
+    /** Whether neighbours lie at least so far apart in Rf. */
+    private static boolean isApart(
+            WorksheetBench bench, int sample, List<LessonCompound> compounds, double percent, double apart) {
         double[] rf = compounds.stream()
-                .mapToDouble(each -> bench.possible().rf(sample, each, middle(shares)))
+                .mapToDouble(each -> bench.possible().rf(sample, each, percent))
                 .sorted()
                 .toArray();
-        return IntStream.range(1, rf.length).allMatch(i -> rf[i] - rf[i - 1] >= APART);
+        return IntStream.range(1, rf.length).allMatch(i -> rf[i] - rf[i - 1] >= apart);
     }
 
     private static double middle(Shares shares) {
         return Math.sqrt((double) shares.low() * shares.high());
+    }
+
+    /** Whether two spots are expected outside the window on that side: no sample needs to be drawn where they are not. */
+    private static boolean isExpectedWrong(
+            WorksheetBench bench, List<LessonCompound> compounds, Ratio first, Case wrong) {
+        return compounds.stream()
+                        .mapToDouble(each -> bench.possible().middle(each, first.percentStrong()))
+                        .filter(rf -> wrong == Case.TOO_WEAK ? rf < Window.USUAL.low() : rf > Window.USUAL.high())
+                        .count()
+                >= 2;
     }
 
     private static boolean isWrong(

@@ -42,13 +42,13 @@ final class RfQuestion {
     /** Three compounds well apart on a plate; empty where this draw gives none. */
     static Optional<Drawn> drawn(SeededDraws draws, WorksheetBench bench) {
         Ratio ratio = draws.some(WorksheetBench.RATIOS, 1).get(0);
-        int sample = draws.whole(0, bench.possible().samples() - 1);
         double percent = ratio.percentStrong();
-        List<LessonCompound> compounds = bench.between(sample, LEAST_RF, MOST_RF, percent);
+        List<LessonCompound> compounds = bench.between(LEAST_RF, MOST_RF, percent);
         if (compounds.size() < SPOTS) {
             return Optional.empty();
         }
         List<LessonCompound> drawn = draws.some(compounds, SPOTS);
+        int sample = bench.possible().central(draws, drawn, List.of(percent));
         DrawnPlate plate = DrawnPlate.bare(draws, List.of("A", "B", "C"));
         for (int i = 0; i < SPOTS; i++) {
             double rf = bench.possible().rf(sample, drawn.get(i), percent);

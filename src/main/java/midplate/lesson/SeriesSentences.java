@@ -21,6 +21,16 @@ final class SeriesSentences {
     private static final double MOST_SAMPLES = 0.5;
     /** A climb below this is none that is seen [1]. */
     private static final double SEEN = 0.02;
+    /** An Rf is told to two decimals. */
+    private static final double TOLD = 100;
+
+    /** How the adviser's notes begin that tell of a spot's shape, and of handling what helps. */
+    private static final List<String> SHAPES = List.of(
+            "advice.streaks-",
+            "advice.handle-acetic-acid",
+            "advice.handle-triethylamine",
+            "advice.handle-ammonia",
+            "note.of-spot");
 
     private final LessonSample sample;
     private final Advice advice;
@@ -46,6 +56,20 @@ final class SeriesSentences {
         }
         said.add(window());
         said.add(best());
+        said.addAll(streaks());
+        return said;
+    }
+
+    /** Which spots are hardly as round on a real plate as they are drawn, as the adviser says it, and how what helps is handled. */
+    private List<Message> streaks() {
+        List<Message> notes = advice.notes().stream()
+                .filter(note -> SHAPES.stream().anyMatch(note.key()::startsWith))
+                .toList();
+        if (notes.isEmpty()) {
+            return List.of();
+        }
+        List<Message> said = new ArrayList<>(notes);
+        said.add(0, Message.of("lesson.series-drawn-round"));
         return said;
     }
 
@@ -76,19 +100,24 @@ final class SeriesSentences {
         SeriesPlate first = plates.get(0);
         SeriesPlate last = plates.get(plates.size() - 1);
         return Message.of(
-                "lesson.series-ends",
+                sample.compounds().size() == 1 ? "lesson.series-ends-one" : "lesson.series-ends",
                 "weakest",
                 eluent(first),
-                "weakLow",
-                lowest(first),
-                "weakHigh",
-                highest(first),
+                "weak",
+                reach(first),
                 "strongest",
                 eluent(last),
-                "strongLow",
-                lowest(last),
-                "strongHigh",
-                highest(last));
+                "strong",
+                reach(last));
+    }
+
+    /** From the lowest Rf to the highest; one alone where both are told alike. */
+    private static Message reach(SeriesPlate plate) {
+        double low = lowest(plate);
+        double high = highest(plate);
+        return Math.round(TOLD * low) == Math.round(TOLD * high)
+                ? Message.of("lesson.series-rf-at", "rf", low)
+                : Message.of("lesson.series-rf-reach", "low", low, "high", high);
     }
 
     private static double lowest(SeriesPlate plate) {

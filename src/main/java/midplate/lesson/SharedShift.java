@@ -38,6 +38,11 @@ record SharedShift(double shift, double own, double between, int plates, int spo
         return rf * (1 - rf);
     }
 
+    /** Whether a spot whose mean or median is there says anything of a shift. */
+    static boolean isTold(double rf) {
+        return slope(rf) >= slope(LINE);
+    }
+
     /** Of what was read; empty with fewer than {@value #LEAST_PLATES} plates that have two spots. */
     static Optional<SharedShift> of(ClassTable table) {
         Columns columns = Columns.of(table);

@@ -56,9 +56,10 @@ record SlipCase(SlipQuestion question, List<Double> rf, double percentThen, List
         List<SeenSpot> shown = new ArrayList<>();
         for (int spot = 0; spot < all.size(); spot++) {
             double mm = Math.min(front, origin + all.get(spot) * (end - origin));
-            double width = SpotGrowth.alongMm(Math.max(0, mm - origin));
+            double way = Math.max(0, mm - origin);
             double left = plate().laneMm(spot, all.size());
-            shown.add(new SeenSpot(name(spot), mm, left, width, width, SeenSpot.Look.CLEAR, 1));
+            double across = SpotGrowth.acrossMm(way);
+            shown.add(new SeenSpot(name(spot), mm, left, across, SpotGrowth.alongMm(way), SeenSpot.Look.CLEAR, 1));
         }
         return new SeenPlate(percent, plate().startMm(), origin, front, OptionalDouble.empty(), List.of(), shown);
     }

@@ -98,10 +98,16 @@ public final class SlipLesson {
                 sentences.errs(),
                 question.slip().said("what", question.slip().field(), question.size()),
                 sentences.does(plates),
-                question.slip().said("formula"),
+                formula(question.slip()),
                 List.copyOf(noticed),
                 question.slip().said("now"),
                 question.slip().said("next"));
+    }
+
+    private static Message formula(Slip slip) {
+        return slip.kind() == Slip.Kind.SIZE
+                ? slip.said("formula", "heightMm", SpotGrowth.PLATE_HEIGHT_MM)
+                : slip.said("formula");
     }
 
     private static Taken taken(SlipNoting noting) {

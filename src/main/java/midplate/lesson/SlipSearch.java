@@ -14,7 +14,7 @@ import org.apache.commons.math3.stat.StatUtils;
  *
  * <p>Of each pair Bayes' rule weighs: nothing wrong, each {@link MeasuringSlip}, or a plate that is odd in some other way (errors three times as
  * large). Where a spot lies is the median of the other pairs; how much plates and readings scatter is that of the others as well ({@link
- * SharedShift}, readings far off left out), with {@code cov = σ_p²·g·gᵀ + σ_r²·1} over the spots of a plate. A mistake is told where its chance
+ * SharedShift}, readings and plates far off left out), with {@code cov = σ_p²·g·gᵀ + σ_r²·1} over the spots of a plate. A mistake is told where its chance
  * reaches 0.7. With one spot a mistake looks like any other, and nothing is told.
  */
 final class SlipSearch {
@@ -56,6 +56,7 @@ final class SlipSearch {
     /** Those of a class, in the order of the pairs. */
     static List<Found> in(int spots, List<ClassReading> readings) {
         List<ClassReading> far = OutlyingReadings.in(spots, readings);
+        List<ClassPlate> farPlates = PlateShifts.of(spots, readings).far();
         Set<String> pairs = new LinkedHashSet<>();
         readings.forEach(each -> pairs.add(each.pair()));
         List<Found> found = new ArrayList<>();
@@ -63,7 +64,8 @@ final class SlipSearch {
             List<ClassReading> mine =
                     readings.stream().filter(each -> each.pair().equals(pair)).toList();
             List<ClassReading> others = readings.stream()
-                    .filter(each -> !each.pair().equals(pair) && !far.contains(each))
+                    .filter(each ->
+                            !each.pair().equals(pair) && !far.contains(each) && !farPlates.contains(each.plate()))
                     .toList();
             of(spots, others).flatMap(search -> search.judged(pair, mine)).ifPresent(found::add);
         }

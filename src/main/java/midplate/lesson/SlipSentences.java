@@ -3,6 +3,7 @@ package midplate.lesson;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.Collectors;
 import midplate.advice.Forecast;
@@ -16,7 +17,7 @@ import midplate.words.Message;
 final class SlipSentences {
     /** Shares that differ by less are the same ratio [% v/v]. */
     private static final double SAME = 1e-6;
-    /** Rf that differ by less are shown alike [1]. */
+    /** Rf that differ by less are not told apart [1]. */
     private static final double SHOWN = 0.005;
 
     private final SlipQuestion question;
@@ -66,7 +67,7 @@ final class SlipSentences {
         return List.copyOf(said);
     }
 
-    /** How near in height spots come to make one patch. */
+    /** How near two spots come to make one patch. */
     private static Message gap(SeenPlate plate) {
         if (plate.spots().size() < 2) {
             return Message.of("lesson.slip-does-alone");
@@ -74,8 +75,9 @@ final class SlipSentences {
         int[] pair = SizeSlips.nearest(plate.spots());
         SeenSpot one = plate.spots().get(pair[0]);
         SeenSpot other = plate.spots().get(pair[1]);
+        OptionalDouble lanes = SizeSlips.mergedWithin(one, other);
         return Message.of(
-                "lesson.slip-does-gap",
+                lanes.isPresent() ? "lesson.slip-does-gap" : "lesson.slip-does-clear",
                 "one",
                 one.name(),
                 "other",
@@ -83,7 +85,7 @@ final class SlipSentences {
                 "gapMm",
                 Math.abs(one.mm() - other.mm()),
                 "patchMm",
-                SizeSlips.mergedWithin(one, other));
+                lanes.orElse(SizeSlips.clearFrom(one, other)));
     }
 
     /** The spot of which the Rf is farthest off. */
@@ -95,7 +97,8 @@ final class SlipSentences {
             Optional<Reading> wrong = misled.spots().get(spot).reading();
             if (right.isPresent() && wrong.isPresent()) {
                 double shift = Math.abs(right.get().rf() - wrong.get().rf());
-                if (shift >= largest
+                if ((shift >= largest
+                                && shown(right.get().rf()) != shown(wrong.get().rf()))
                         || (said.isEmpty() && wrong.get().limit() != right.get().limit())) {
                     largest = Math.max(largest, shift);
                     said = Optional.of(shift(careful.spots().get(spot).name(), right.get(), wrong.get()));
@@ -105,9 +108,14 @@ final class SlipSentences {
         return said;
     }
 
+    /** An Rf in hundredths, as it is shown. */
+    private static long shown(double rf) {
+        return Math.round(rf * 100);
+    }
+
     private Message shift(String name, Reading right, Reading wrong) {
         String key = switch (wrong.limit()) {
-            case NONE -> "lesson.slip-does-noted";
+            case NONE -> question.slip().kind() == Slip.Kind.MODEL ? "lesson.slip-does-lies" : "lesson.slip-does-noted";
             case AT_START -> "lesson.slip-does-at-start";
             case AT_FRONT -> "lesson.slip-does-at-front";
         };

@@ -83,6 +83,18 @@ public record SoluteSums(List<Counted> groups, GroupCounts.Detail detail) {
         return OptionalDouble.of(area);
     }
 
+    /**
+     * What holds it less what the eluent pushes it off with [1], {@code S⁰ − A_s·ε}: the larger, the later it moves. Empty where only groups
+     * or a class are known; with several polar groups it says too much.
+     *
+     * @param strength ε of the eluent [1]
+     */
+    public OptionalDouble balance(double strength) {
+        return isWhole()
+                ? OptionalDouble.of(energy().orElseThrow() - area().orElseThrow() * strength)
+                : OptionalDouble.empty();
+    }
+
     /** The functional group of the highest energy; empty where there is none that holds. */
     public Optional<Counted> strongest() {
         return groups.stream()

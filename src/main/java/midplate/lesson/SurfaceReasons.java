@@ -33,6 +33,7 @@ public final class SurfaceReasons {
         said.add(surface());
         said.add(every());
         said.add(picture.solutes().size() > 1 ? last() : only());
+        said.addAll(SurfaceBalances.of(picture).sentences());
         return said;
     }
 
@@ -118,32 +119,20 @@ public final class SurfaceReasons {
             last = solute.adsorbed(now) > last.adsorbed(now) ? solute : last;
             first = solute.adsorbed(now) < first.adsorbed(now) ? solute : first;
         }
-        String key = strongest(last) > strongest(first) ? "lesson.why-last" : "lesson.why-last-otherwise";
         return Message.of(
-                key,
+                "lesson.why-last",
                 "last",
                 last.name(),
-                "lastHeld",
-                held(last),
                 "lastTime",
                 ofHundred(last.adsorbed(now)),
                 "first",
                 first.name(),
-                "firstHeld",
-                held(first),
                 "firstTime",
                 ofHundred(first.adsorbed(now)),
                 "percent",
                 Digits.aboutPercent(picture.now()),
                 "strong",
                 strong());
-    }
-
-    private static double strongest(Solute solute) {
-        return solute.sums()
-                .strongest()
-                .map(counted -> counted.group().energy())
-                .orElse(0.0);
     }
 
     /** The strongest group with its energy. */

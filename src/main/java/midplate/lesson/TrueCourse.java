@@ -3,6 +3,7 @@ package midplate.lesson;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import midplate.advice.PourableRatios;
 import midplate.advice.Ratio;
@@ -10,7 +11,8 @@ import midplate.inference.PairModel;
 import midplate.inference.PossiblePlates;
 
 /**
- * One possible sample, taken for the truth: where its spots are in every eluent. Everything is rounded to thousandths of Rf, so that no last
+ * One possible sample near what the model expects, taken for the truth: where its spots are in every eluent. Compounds at a bench run otherwise.
+ * Everything is rounded to thousandths of Rf, so that no last
  * bit of a machine decides.
  *
  * @param plates possible samples and their plates
@@ -20,8 +22,45 @@ import midplate.inference.PossiblePlates;
  */
 record TrueCourse(PossiblePlates plates, int sample, int spots, PairModel model) {
     private static final double THOUSANDTHS = 1000;
+    /** Nearer to a line than this nothing moves [1 in Rf]. */
+    private static final double LINES = 0.05;
     /** Shares are tried by so much [% v/v]: no one pours finer. */
     private static final double STEP = 0.05;
+
+    /**
+     * One in which the spots run as the model expects them, at all ratios that are poured and at which something moves; empty where nothing does,
+     * or where no sample fits.
+     *
+     * @param plates possible samples
+     * @param spots how many spots there are
+     * @param model the pair
+     * @param draws by what it is drawn
+     */
+    static Optional<TrueCourse> drawn(PossiblePlates plates, int spots, PairModel model, SeededDraws draws) {
+        double[][][] rf = PourableRatios.between(model.lowestPercent(), model.highestPercent()).stream()
+                .map(ratio -> IntStream.range(0, spots)
+                        .mapToObj(spot -> IntStream.range(0, plates.samples())
+                                .mapToDouble(sample -> plates.rf(sample, spot, ratio.percentStrong()))
+                                .toArray())
+                        .toArray(double[][]::new))
+                .filter(TrueCourse::isMoving)
+                .toArray(double[][][]::new);
+        if (rf.length == 0) {
+            return Optional.empty();
+        }
+        CentralSamples central = CentralSamples.of(rf);
+        return Optional.of(central.draw(draws))
+                .filter(central::fits)
+                .map(sample -> new TrueCourse(plates, sample, spots, model));
+    }
+
+    /** Whether one of the spots is between the lines in the middle of the samples [Rf by the spot, then by the sample]. */
+    private static boolean isMoving(double[][] rf) {
+        return Arrays.stream(rf)
+                .map(each -> Arrays.stream(each).sorted().toArray())
+                .mapToDouble(sorted -> sorted[sorted.length / 2])
+                .anyMatch(middle -> middle > LINES && middle < 1 - LINES);
+    }
 
     /** A stretch of shares [% v/v]. */
     record Stretch(double from, double to) {}

@@ -62,11 +62,11 @@ record WorksheetBench(LessonModel model, WorksheetPair pair, Solvent weak, Solve
                 ratio.weak() + " : " + ratio.strong());
     }
 
-    /** Compounds whose true Rf in a sample lies between two limits, in the order of the table. */
-    List<LessonCompound> between(int sample, double low, double high, double percent) {
+    /** Compounds whose expected Rf lies between two limits, in the order of the table. */
+    List<LessonCompound> between(double low, double high, double percent) {
         return possible.compounds().stream()
                 .filter(compound -> {
-                    double rf = possible.rf(sample, compound, percent);
+                    double rf = possible.middle(compound, percent);
                     return rf >= low && rf <= high;
                 })
                 .toList();

@@ -6,10 +6,12 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import midplate.advice.Consultation;
 import midplate.advice.SpotForecast;
 import midplate.lesson.ClassReading;
 import midplate.lesson.ClassReadings;
 import midplate.lesson.ClassSpot;
+import midplate.lesson.ClassYardstick;
 import midplate.lesson.InventedClass;
 import midplate.lesson.LessonCode;
 import midplate.lesson.LessonCompound;
@@ -47,17 +49,18 @@ final class ClassAnswers {
         ClassReadingsReader reader = new ClassReadingsReader(named, faults);
         List<ClassReading> readings = reader.read(fields);
         faults.throwIfAny();
-        List<SpotForecast> foretold = sample.map(one -> model.consult(one)
-                        .at(List.of(percent.orElseThrow()))
-                        .get(0)
-                        .spots())
+        Optional<Consultation> consultation = sample.map(model::consult);
+        List<SpotForecast> foretold = consultation
+                .map(one -> one.at(List.of(percent.orElseThrow())).get(0).spots())
                 .orElse(List.of());
         var forecasts = foretold.stream().collect(Collectors.toMap(SpotForecast::spot, Function.identity()));
         List<ClassSpot> spots = new ArrayList<>();
         for (String name : reader.spots()) {
             spots.add(new ClassSpot(name, Optional.ofNullable(forecasts.get(name))));
         }
-        return new ClassWriter(faults.texts()).write(reader.spots(), readings, ClassReadings.judged(spots, readings));
+        Optional<ClassYardstick> yardstick = consultation.map(one -> ClassYardstick.of(one, percent.orElseThrow()));
+        return new ClassWriter(faults.texts())
+                .write(reader.spots(), readings, ClassReadings.judged(spots, readings, yardstick));
     }
 
     /** An invented class. */

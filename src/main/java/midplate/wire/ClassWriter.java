@@ -33,15 +33,19 @@ final class ClassWriter {
         ArrayNode plates = answer.putArray("plates");
         for (ClassFindings.OfPlate plate : found.plates()) {
             ObjectNode node = plates.addObject();
-            put(node, plate.plate());
-            node.set("pairs", names(plate.pairs()));
-            node.set("shift", JsonWriting.number(plate.shift(), RF));
+            put(node, plate);
         }
         ArrayNode far = answer.putArray("far");
         for (ClassFindings.Far one : found.far()) {
             ObjectNode node = reading(one.reading(), spots);
             node.set("text", message(one.text()));
             far.add(node);
+        }
+        ArrayNode farPlates = answer.putArray("farPlates");
+        for (ClassFindings.FarPlate one : found.farPlates()) {
+            ObjectNode node = farPlates.addObject();
+            put(node, one.plate());
+            node.set("text", message(one.text()));
         }
         ArrayNode slips = answer.putArray("slips");
         found.slips().forEach(slip -> slips.add(slip(slip, spots)));
@@ -124,6 +128,12 @@ final class ClassWriter {
         }
     }
 
+    private static void put(ObjectNode node, ClassFindings.OfPlate plate) {
+        put(node, plate.plate());
+        node.set("pairs", names(plate.pairs()));
+        node.set("shift", JsonWriting.number(plate.shift(), RF));
+    }
+
     private static ArrayNode names(List<String> names) {
         ArrayNode list = JsonWriting.array();
         names.forEach(list::add);
@@ -148,8 +158,13 @@ final class ClassWriter {
         Message pair = invented.rows().get(invented.slipped()).pair();
         answer.set("invented", message(Message.of("lesson.class-invented")));
         ObjectNode hidden =
-                answer.putObject("hidden").put("pair", texts.render(pair)).put("slip", "edge");
-        hidden.set("text", message(Message.of("lesson.class-hidden", "pair", pair)));
+                answer.putObject("hidden").put("pair", texts.render(pair)).put("slip", invented.slip());
+        hidden.set(
+                "text",
+                message(Message.of(
+                        "edge".equals(invented.slip()) ? "lesson.class-hidden-edge" : "lesson.class-hidden-front",
+                        "pair",
+                        pair)));
         return JsonWriting.text(answer);
     }
 }

@@ -44,8 +44,8 @@ final class ExerciseWords {
     }
 
     /** What a plate says of what is to be reached. */
-    Message read(ExercisePlate plate, ExerciseLevel level) {
-        if (plate.isDone(level)) {
+    Message read(ExercisePlate plate) {
+        if (plate.isDone()) {
             return Message.of("lesson.exercise-done");
         }
         List<Message> outside = new ArrayList<>();
@@ -61,7 +61,12 @@ final class ExerciseWords {
             }
         });
         return outside.isEmpty()
-                ? Message.of("lesson.exercise-one-spot")
+                ? Message.of(
+                        "lesson.exercise-touching",
+                        "count",
+                        plate.spotsOfAll(),
+                        "all",
+                        plate.own().size())
                 : Message.of("lesson.exercise-not-yet", "spots", Allowed.list(outside));
     }
 
@@ -114,8 +119,8 @@ final class ExerciseWords {
     }
 
     /** What the program needed. */
-    Message program(List<ExerciseProgram.Played> played, ExerciseLevel level) {
-        boolean done = played.get(played.size() - 1).plate().isDone(level);
+    Message program(List<ExerciseProgram.Played> played) {
+        boolean done = played.get(played.size() - 1).plate().isDone();
         return done
                 ? Message.of("lesson.exercise-program", "plates", played.size())
                 : Message.of("lesson.exercise-program-not", "plates", played.size());

@@ -78,10 +78,14 @@ final class ExerciseWriter {
     private Message groups(GroupCounts counts) {
         List<Message> groups = compounds.groups().all().stream()
                 .filter(group -> Compounds.isClass(group) && counts.of(group.id()) > 0)
-                .map(FunctionalGroup::id)
-                .map(Compounds::said)
+                .map(group -> times(group, counts.of(group.id())))
                 .toList();
         return groups.isEmpty() ? Message.of("lesson.exercise-no-group") : Allowed.list(groups);
+    }
+
+    private static Message times(FunctionalGroup group, int count) {
+        Message said = Compounds.said(group.id());
+        return count == 1 ? said : Message.of("lesson.exercise-group-times", "count", count, "group", said);
     }
 
     private ObjectNode compound(ExerciseCompound each) {
@@ -121,9 +125,8 @@ final class ExerciseWriter {
                 each.set("sizeMm", JsonWriting.number(spot.sizeMm(), MM_DECIMALS));
             }
         }
-        ExerciseLevel level = exercise.code().level();
-        node.put("done", plate.isDone(level));
-        node.set("text", said(words.read(plate, level)));
+        node.put("done", plate.isDone());
+        node.set("text", said(words.read(plate)));
         return node;
     }
 
@@ -180,7 +183,7 @@ final class ExerciseWriter {
             share(node, each.ratio());
             plate(exercise, each.plate(), node);
         }
-        answer.set("text", said(words.program(played, exercise.code().level())));
+        answer.set("text", said(words.program(played)));
         return JsonWriting.text(answer);
     }
 

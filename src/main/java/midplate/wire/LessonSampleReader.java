@@ -91,16 +91,37 @@ final class LessonSampleReader {
     /** One compound: of the table of lessons, or by what it is made of. */
     private Optional<LessonCompound> compound(JsonFields fields, Set<String> taken) {
         int before = faults.count();
-        Optional<String> name = named.name(fields, taken);
+        Optional<String> name = isBlank(fields.any("name")) ? unnamed(fields) : named.name(fields, taken);
         Optional<GroupCounts> counts = fields.has(TEACHING)
                 ? teaching(fields)
                 : structures.read(fields).map(Compounds.Described::counts);
         if (counts.isEmpty() && faults.count() == before) {
-            fields.missing("smiles", Message.of("allowed.lesson-structure"), Message.of("todo.say-lesson-structure"));
+            faults.add(
+                    fields.place(),
+                    Message.of("fault.lesson-compound-unsaid"),
+                    Message.of("came.nothing"),
+                    Message.of("allowed.lesson-structure"),
+                    Message.of("todo.say-lesson-structure"));
         }
         return counts.isEmpty() || name.isEmpty()
                 ? Optional.empty()
                 : Optional.of(new LessonCompound(name.get(), counts.get()));
+    }
+
+    private static boolean isBlank(Optional<Json> name) {
+        return name.isPresent()
+                && name.get() instanceof Json.Text text
+                && text.value().isBlank();
+    }
+
+    private Optional<String> unnamed(JsonFields fields) {
+        faults.add(
+                fields.path("name"),
+                Message.of("fault.lesson-compound-unnamed"),
+                Message.of("came.nothing"),
+                Message.of("allowed.name"),
+                Message.of("todo.name-lesson-spot"));
+        return Optional.empty();
     }
 
     private Optional<GroupCounts> teaching(JsonFields fields) {

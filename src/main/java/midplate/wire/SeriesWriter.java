@@ -116,7 +116,7 @@ final class SeriesWriter {
     private ObjectNode strengths(Sorbent sorbent, List<Solvent> solvents) {
         ObjectNode node = JsonWriting.object();
         node.put("series", PublishedStrength.series().condition(sorbent));
-        node.put("seriesText", speech.texts().render(PublishedStrength.series().said(sorbent)));
+        node.put("seriesText", speech.texts().render(PublishedStrength.printed(sorbent)));
         node.set("activity", JsonWriting.exact(PublishedStrength.theory().activity()));
         ArrayNode values = node.putArray("values");
         for (PublishedStrength.Used used : PublishedStrength.used(catalogue, sorbent, solvents)) {

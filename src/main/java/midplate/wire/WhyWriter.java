@@ -63,9 +63,6 @@ final class WhyWriter {
         notes.add(JsonWriting.message(
                 Message.of("lesson.why-area", "carbon", SoluteSums.CARBON_AREA, "group", SoluteSums.GROUP_AREA),
                 texts));
-        if (picture.solutes().stream().anyMatch(solute -> solute.sums().polarGroups() > 1)) {
-            notes.add(JsonWriting.message(Message.of("lesson.why-sum"), texts));
-        }
         return JsonWriting.text(answer);
     }
 
@@ -105,6 +102,7 @@ final class WhyWriter {
             node.set("area", JsonWriting.number(area, ENERGY_DECIMALS));
             node.set("hold", JsonWriting.number(law.activity() * sum, ENERGY_DECIMALS));
             node.set("push", JsonWriting.number(law.activity() * area * strength, ENERGY_DECIMALS));
+            node.set("balance", numbers(picture, share -> sum - area * share.strength()));
         });
         node.set(
                 "adsorbed",

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import midplate.catalogue.SolventCatalogue;
 import midplate.lesson.DrawnPlate;
 import midplate.lesson.Worksheet;
@@ -16,12 +17,9 @@ import midplate.words.Message;
 /** Writes worksheets: the questions of each variant, and apart from them the answers. */
 final class WorksheetWriter {
     private static final int DECIMALS = 4;
-    private static final List<Message> CAUTIONS = List.of(
-            Message.of("lesson.caution-sheet"),
-            Message.of("lesson.caution-solvents"),
-            Message.of("lesson.caution-uv"),
-            Message.of("lesson.caution-silica"),
-            Message.of("lesson.caution-gloves"));
+    /** Of the cautions for every solvent, those for running a plate and looking at it under the lamp; as the page tells them. */
+    private static final List<String> AT_A_PLATE =
+            List.of("sheet-first", "hood", "vapours", "static", "uv-lamps", "silica-dust", "waste", "labels", "gloves");
 
     private final SolventCatalogue catalogue;
     private final Speech speech;
@@ -43,7 +41,7 @@ final class WorksheetWriter {
         answer.set("weak", JsonWriting.solvent(pair.weak(catalogue), speech.texts()));
         answer.set("strong", JsonWriting.solvent(pair.strong(catalogue), speech.texts()));
         answer.set("notes", JsonWriting.messages(notes(pair), speech.texts()));
-        answer.set("cautions", JsonWriting.messages(CAUTIONS, speech.texts()));
+        answer.set("cautions", cautions(pair));
         ArrayNode sheets = answer.putArray("sheets");
         ArrayNode answers = answer.putArray("answers");
         for (Worksheet.Sheet sheet : worksheet.sheets()) {
@@ -55,6 +53,23 @@ final class WorksheetWriter {
             }
         }
         return JsonWriting.text(answer);
+    }
+
+    /** What to mind with these two solvents, each sentence once. */
+    private ArrayNode cautions(WorksheetPair pair) {
+        ArrayNode list = JsonWriting.array();
+        Stream.of(
+                        catalogue.generalCautions().stream().filter(each -> AT_A_PLATE.contains(each.key())),
+                        catalogue.cautions(pair.weak(catalogue)).stream(),
+                        catalogue.cautions(pair.strong(catalogue)).stream())
+                .flatMap(each -> each)
+                .distinct()
+                .forEach(each -> {
+                    ObjectNode node = list.addObject().put("key", each.key());
+                    node.putObject("args");
+                    node.put("text", speech.said(each.text()));
+                });
+        return list;
     }
 
     /** What a reader must know of all of it. */

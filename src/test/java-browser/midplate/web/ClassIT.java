@@ -173,6 +173,49 @@ class ClassIT extends OnLesson {
     }
 
     @Test
+    void whatWasHiddenIsSaidInWords() {
+        Page page = openClass();
+        page.fill("#class-code", "60MH-QAE4");
+        page.click("#class-example");
+        page.click("#class-hidden-summary");
+        String hidden = page.innerText("#class-hidden-text");
+        assertTrue(hidden.matches("Pair \\d+ divided .*\\."), hidden);
+        assertFalse(page.innerText("#lesson-part").contains("[object"), hidden);
+    }
+
+    @Test
+    void anEmptyShareSaysWhatToEnter() {
+        Page page = openClass();
+        paste(page, table());
+        page.waitForSelector(TOLD);
+        page.fill("#class-percent", "");
+        page.waitForSelector("#class-percent-fault");
+        assertTrue(page.innerText("#class-percent-fault")
+                .endsWith("Enter it in % v/v, for example 20, or as a ratio such as 4 : 1."));
+    }
+
+    @Test
+    void aRefusalStandsBelowTheTableWithRowAndColumn() {
+        Page page = openClass();
+        page.fill("#pair-class-r1", "Ada");
+        page.locator(".class-row[role=group] >> nth=0").locator("input").nth(1).fill("9");
+        page.locator(".class-row[role=group] >> nth=0").locator("input").nth(2).fill("0.4");
+        page.waitForSelector("#class-fault-0");
+        assertTrue(page.innerText("#class-fault-0").startsWith("Row 1, Plate: "), page.innerText("#class-fault-0"));
+        Object below = page.evaluate(
+                "document.querySelector('#class-fault-0').getBoundingClientRect().top >= document.querySelector('#class-rows').getBoundingClientRect().bottom");
+        assertEquals(true, below);
+    }
+
+    @Test
+    void theFieldOfTheCodeAndItsButtonStandOnOneLine() {
+        Page page = openClass();
+        Object apart = page.evaluate(
+                "Math.abs(document.querySelector('#class-code').getBoundingClientRect().bottom - document.querySelector('#class-example').getBoundingClientRect().bottom)");
+        assertTrue(((Number) apart).doubleValue() < 1.5, "apart " + apart);
+    }
+
+    @Test
     void inGermanNoEnglishWordIsLeft() {
         Page page = openClass();
         page.click("#class-example");

@@ -226,6 +226,30 @@ class ExerciseIT extends OnLesson {
         assertEquals(0, page.locator("#exercise-plates figure").count());
     }
 
+    @Test
+    void cautionsNameTheSolventsThatArePoured() {
+        Page page = openExercise();
+        assertTold(page, "Ethyl acetate", "Methanol");
+        page.selectOption("#exercise-pair", "2");
+        page.waitForFunction("() => document.querySelector('#lesson-cautions').textContent.match(/methanol:/i)");
+        assertTold(page, "Methanol", "Ethyl acetate");
+        opened(page, new ExerciseCode(ExerciseLevel.NUMBER_TOLD, ExercisePair.HEXANE_DIETHYL_ETHER, 3).text());
+        shown(page, "exercise");
+        assertTold(page, "Diethyl ether", "Methanol");
+        part(page, "worksheet");
+        page.selectOption("#worksheet-pair", "hexane/acetone");
+        shown(page, "worksheet");
+        assertTold(page, "Acetone", "Ethyl acetate");
+    }
+
+    private static void assertTold(Page page, String named, String other) {
+        List<String> solvents = page.locator("#lesson-cautions .statements b").allTextContents().stream()
+                .map(each -> each.toLowerCase(Locale.ROOT).replaceAll("[: ]+$", ""))
+                .toList();
+        assertTrue(solvents.contains(named.toLowerCase(Locale.ROOT)), solvents.toString());
+        assertFalse(solvents.contains(other.toLowerCase(Locale.ROOT)), solvents.toString());
+    }
+
     private static void filled(Page page) {
         opened(page, CODE);
         for (int ring = 0; ring < 3; ring++) {

@@ -39,11 +39,12 @@ class GuideIT extends OnLesson {
         assertThat(page.locator("#guide-title")).hasText("See the plate in hexane alone.");
         assertThat(page.locator("#guide-expected")).hasText("What you expected: spread over the plate.");
         assertEquals("\"0\"", kept(page, "percent"));
-        assertEquals("\"ends\"", kept(page, "parts.series.shows"));
+        onePlateAlone(page, "pure hexane");
         next(page);
         at(page, 3, "series");
         assertThat(page.locator("#guide-title")).containsText("ethyl acetate alone");
         assertEquals("\"100\"", kept(page, "percent"));
+        onePlateAlone(page, "pure ethyl acetate");
         next(page);
         at(page, 4, "series");
         pullIntoTheWindow(page);
@@ -63,6 +64,63 @@ class GuideIT extends OnLesson {
         assertEquals("guide-start", focused(page));
         assertEquals("null", kept(page, "parts.guide"));
         assertEquals("exercise", page.getAttribute("html", "data-part"), "one goes on where one is");
+    }
+
+    /** The plate that is asked about, and nothing that answers a later step. */
+    private static void onePlateAlone(Page page, String eluent) {
+        assertThat(page.locator("#lesson-part figure")).hasCount(1);
+        assertThat(page.locator("#series-hand-figure")).containsText(eluent);
+        assertThat(page.locator("#lesson-part input[type=range], #series-see, #series-numbers"))
+                .hasCount(0);
+    }
+
+    @Test
+    void theLaterStepsBeginWithSpotsInTheWindow() {
+        Page page = openLesson();
+        toStepFour(page);
+        page.click("#guide-next");
+        at(page, 5, "climb");
+        double advised = percent(page);
+        assertTrue(advised > 5 && advised < 50, "not the 2 % one began to pull at: " + advised);
+        page.click("#guide-previous");
+        shown(page, "series");
+        page.evaluate("""
+                () => {
+                    const kept = JSON.parse(localStorage.getItem('midplate-lesson'));
+                    kept.lesson.percent = '21';
+                    localStorage.setItem('midplate-lesson', JSON.stringify(kept));
+                }
+                """);
+        page.reload();
+        ready(page);
+        shown(page, "series");
+        page.click("#guide-next");
+        at(page, 5, "climb");
+        assertEquals(21, percent(page), 0, "what was pulled has its spots in the window and stays");
+    }
+
+    @Test
+    void whoLeavesSeesTheWholeSeriesAgain() {
+        Page page = openLesson();
+        page.click("#guide-start");
+        page.click("#guide-next");
+        at(page, 2, "series");
+        page.click("#guide-leave");
+        assertThat(page.locator("#series-kinds")).isVisible();
+        page.click("#guide-back");
+        onePlateAlone(page, "pure hexane");
+    }
+
+    private static void toStepFour(Page page) {
+        page.click("#guide-start");
+        for (int step = 1; step < 4; step++) {
+            page.click("#guide-next");
+        }
+        at(page, 4, "series");
+    }
+
+    private static double percent(Page page) {
+        return Double.parseDouble(kept(page, "percent").replace("\"", ""));
     }
 
     /** By the keys of the slider: as soon as the plate shows all spots between the ticks. */

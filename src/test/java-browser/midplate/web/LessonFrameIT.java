@@ -34,7 +34,7 @@ class LessonFrameIT extends OnLesson {
         answered(page);
         page.click("#lessons");
         ready(page);
-        assertTrue(page.url().endsWith("/lesson.html"), page.url());
+        assertTrue(page.url().endsWith("/lesson.html#series"), page.url());
         page.click("#bench");
         ready(page);
         answered(page);
@@ -50,7 +50,7 @@ class LessonFrameIT extends OnLesson {
         page.fill("#smiles-s1", "CC(=O)c1ccccc1");
         page.keyboard().press("Enter");
         page.click("#as-lesson");
-        page.waitForURL("**/lesson.html");
+        page.waitForURL("**/lesson.html*");
         ready(page);
         assertEquals("CC(=O)c1ccccc1", compounds(page));
         assertEquals("\"bench\"", kept(page, "setting"));
@@ -77,12 +77,47 @@ class LessonFrameIT extends OnLesson {
     }
 
     @Test
+    void theBrowsersWayBackGoesThroughTheParts() {
+        Page page = unfolded(openLesson());
+        page.click("#ready-reduction");
+        part(page, "climb");
+        assertTrue(page.url().endsWith("lesson.html#climb"), page.url());
+        part(page, "why");
+        page.goBack();
+        page.waitForSelector("html[data-part=climb]");
+        page.goBack();
+        page.waitForSelector("html[data-part=series]");
+        page.goForward();
+        page.waitForSelector("html[data-part=climb]");
+        page.click("#undo");
+        assertEquals("methyl-benzoate acetophenone benzyl-alcohol", compounds(page), "to look is no step of undo");
+    }
+
+    @Test
+    void aLinkLeadsToItsPartAndPlacesOnThePageAreNoParts() {
+        Page page = openLesson();
+        part(page, "why");
+        page.navigate(server.address());
+        ready(page);
+        page.navigate(server.address() + "lesson.html#slips");
+        ready(page);
+        assertEquals("slips", page.getAttribute("html", "data-part"));
+        page.focus("a.skip");
+        page.keyboard().press("Enter");
+        assertEquals("lesson-part", focused(page));
+        assertTrue(page.url().endsWith("#slips"), page.url());
+        page.evaluate("() => { location.hash = 'no-such-part'; }");
+        page.waitForURL("**/lesson.html#slips");
+        assertEquals("slips", page.getAttribute("html", "data-part"));
+    }
+
+    @Test
     void theLanguageChangesAllOfItAndStays() {
         Page page = openLesson();
         page.selectOption("#language", "de");
         page.waitForSelector("html[lang=de]");
         assertThat(page.locator("#lesson-part-title")).hasText("Schwach bis stark");
-        assertThat(page.locator("#sample-line")).containsText("Benzophenon");
+        assertThat(page.locator("#sample-line")).containsText("Acetophenon");
         assertEquals("Schwach bis stark \u2013 Midplate", page.title());
         page.reload();
         ready(page);
@@ -217,6 +252,33 @@ class LessonFrameIT extends OnLesson {
         assertThat(page.locator("#lesson-sample .fault")).hasCount(0);
     }
 
+    @Test
+    void whatIsLeftEmptyIsToldInFewWordsWhereItBelongs() {
+        Page page = unfolded(openLesson());
+        page.selectOption("#lesson-what-c1", "by smiles");
+        page.fill("#lesson-name-c2", "");
+        page.selectOption("#lesson-what-c3", "by class");
+        assertThat(page.locator("#lesson-name-c2-fault"))
+                .hasText("This compound has no name. Enter a letter or a name, such as A.");
+        String unsaid = "It is not said what this compound is."
+                + " Choose it from the list, or give its SMILES line, its class or its groups.";
+        assertThat(page.locator("#lesson-smiles-c1-fault")).hasText(unsaid);
+        assertThat(page.locator("#lesson-class-c3-fault")).hasText(unsaid);
+    }
+
+    @Test
+    void hazardStatementsFoldOnTheScreenAndAreOpenOnPaper() {
+        Page page = openLesson();
+        part(page, "class");
+        shown(page, "class");
+        assertThat(page.locator("#lesson-hazards summary")).hasText("Hazard statements of hexane and ethyl acetate");
+        assertThat(page.locator("#lesson-hazards .statements").first()).isHidden();
+        page.evaluate("() => window.dispatchEvent(new Event('beforeprint'))");
+        assertThat(page.locator("#lesson-hazards .statements").first()).isVisible();
+        page.evaluate("() => window.dispatchEvent(new Event('afterprint'))");
+        assertThat(page.locator("#lesson-hazards .statements").first()).isHidden();
+    }
+
     @ParameterizedTest
     @ValueSource(
             strings = {
@@ -231,7 +293,7 @@ class LessonFrameIT extends OnLesson {
         page.reload();
         ready(page);
         assertThat(page.locator("#lesson-unread")).isVisible();
-        assertThat(page.locator("#sample-line")).containsText("benzophenone");
+        assertThat(page.locator("#sample-line")).containsText("acetophenone");
         assertEquals(stored, page.evaluate("() => localStorage.getItem('midplate-lesson-unread')"));
         page.click("#lesson-unread-seen");
         assertThat(page.locator("#lesson-unread")).hasCount(0);

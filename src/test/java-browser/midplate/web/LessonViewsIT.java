@@ -1,6 +1,9 @@
 package midplate.web;
 
+import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.ColorScheme;
@@ -12,6 +15,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -82,6 +86,29 @@ class LessonViewsIT extends OnLesson {
 
     static Stream<Arguments> guided() {
         return Stream.of(Arguments.of(ColorScheme.LIGHT, 1280), Arguments.of(ColorScheme.DARK, 390));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"0, 1", "0, 3", "0, 6", "100, 1", "100, 3", "100, 6"})
+    void everyPartSaysSomethingAtBothEndsForFewCompoundsAndMany(String percent, int compounds) {
+        Page page = openLesson();
+        page.evaluate("""
+                ([percent, count]) => {
+                    const of = ['stilbene', 'anisole', 'methyl-benzoate', 'acetophenone', 'benzyl-alcohol', 'acetanilide'];
+                    const compounds = of.slice(0, count).map((compound, i) => ({ id: `c${i + 1}`, name: 'ABCDEF'[i], compound }));
+                    localStorage.setItem('midplate-lesson', JSON.stringify({ form: 1, lesson: { compounds, percent } }));
+                }
+                """, List.of(percent, compounds));
+        page.reload();
+        ready(page);
+        for (String id : PARTS) {
+            go(page, id);
+            assertTrue(page.locator("#lesson-part > *").count() > 1, id + " shows something below its title");
+            String told = page.innerText("#lesson-part");
+            assertTrue(told.length() > 120, id + " says " + told);
+            assertFalse(told.contains("NaN") || told.contains("undefined"), told);
+            assertThat(page.locator("#lesson-part .fault, #lesson-gone")).hasCount(0);
+        }
     }
 
     @Test

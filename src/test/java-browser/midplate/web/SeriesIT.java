@@ -131,6 +131,65 @@ class SeriesIT extends OnLesson {
         ViewsIT.assertNothingSpills(page);
     }
 
+    /** The lanes of the plate that is pulled, from its left side [mm]. */
+    private static List<Double> lanes(Page page) {
+        return page.locator("#series-hand .lesson-body").all().stream()
+                .map(body -> Double.parseDouble(body.getAttribute("cx")))
+                .toList();
+    }
+
+    @Test
+    void sixLanesKeepTheRoomThatIsAskedOfEveryPlate() {
+        Page page = openLesson();
+        page.click("#sample-fold > summary");
+        page.click("#ready-ladder");
+        part(page, "series");
+        page.waitForSelector("#series-hand-spot-5");
+        List<Double> lanes = lanes(page);
+        double width =
+                Double.parseDouble(page.getAttribute("#series-hand", "viewBox").split(" ")[2]);
+        // at least 5 mm from the sides, about 8 mm apart; common practice, no source
+        assertTrue(lanes.get(0) >= 5 && width - lanes.get(5) >= 5, lanes + " of " + width);
+        for (int lane = 1; lane < lanes.size(); lane++) {
+            assertTrue(lanes.get(lane) - lanes.get(lane - 1) >= 8, lanes.toString());
+        }
+        page.click("#series-kind-solvents");
+        page.waitForSelector("#series-partings-more");
+        assertEquals(3, page.locator("#series-partings > ul > li").count());
+        assertEquals(12, page.locator("#series-partings-more li").count(), "six compounds are fifteen pairs");
+    }
+
+    @ParameterizedTest
+    @CsvSource({"en, before your last change", "de, vor Ihrer letzten Änderung"})
+    void thePlatesBeforeStayWholeAndAreMarkedWhileWhatIsEnteredIsRefused(String language, String words) {
+        Page page = series(openLesson());
+        page.selectOption("#language", language);
+        page.waitForSelector("html[lang=" + language + "]");
+        shown(page, "series");
+        page.click("#sample-fold > summary");
+        page.selectOption("#lesson-what-c1", "by smiles");
+        page.fill("#lesson-name-c2", "");
+        page.fill("#lesson-name-c3", "a name that is long, as some are");
+        page.waitForSelector("#series-shown.old #series-before:has-text('" + words + "')");
+        assertWhole(page, 3);
+        page.click("#lesson-remove-c1");
+        page.click("#lesson-remove-c2");
+        page.waitForSelector("#series-shown:not(.old):not(:has(#series-hand-spot-1))");
+        assertEquals("", page.textContent("#series-before"));
+        assertWhole(page, 1);
+    }
+
+    /** The layer, both lines and the spots of the plate that is pulled are there and take room. */
+    private static void assertWhole(Page page, int spots) {
+        assertTrue(page.isVisible("#series-hand .bare path.layer"));
+        assertEquals(
+                2,
+                page.locator("#series-hand > g:not(.bare):has(> path.pencil.faint)")
+                        .count(),
+                "start line and front");
+        assertEquals(spots, page.locator("#series-hand .lesson-spot").count());
+    }
+
     @Test
     void isGermanInGerman() {
         Page page = series(openLesson());

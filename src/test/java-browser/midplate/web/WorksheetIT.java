@@ -166,28 +166,92 @@ class WorksheetIT extends OnLesson {
         page.waitForSelector("#worksheet-paper:not(.old) #answers-F", attached());
         String code = page.inputValue("#worksheet-code");
         String answers = language.equals("en") ? "Answers, sheet " : "Antworten, Blatt ";
-        String key = language.equals("en") ? "A ruler reads to half a millimetre" : "Ein Lineal zeigt auf";
+        String key = language.equals("en") ? "A ruler reads to half a millimetre" : "Mit einem Lineal liest man auf";
         try (PDDocument printed = print(page, paper)) {
             int asked = page.locator(".worksheet-page.of-questions").count();
             assertEquals(asked + 6, printed.getNumberOfPages());
             assertEquals(12, asked);
             for (int at = 0; at < printed.getNumberOfPages(); at++) {
                 String text = text(printed, at);
-                assertTrue(text.contains(code), "page " + at + ": " + text);
+                assertEquals(at >= asked, text.contains(code), "the code opens the answers, page " + at + ": " + text);
                 assertEquals(at >= asked, text.contains(answers) && text.contains(key), "page " + at + ": " + text);
                 assertEquals(at < asked, text.contains("50 mm"), "page " + at);
             }
-            assertTrue(text(printed, 1).contains(language.equals("en") ? "Silica dust" : "Kieselgelstaub"), "cautions");
+            assertTrue(
+                    text(printed, 1).contains(language.equals("en") ? "Silica is harmful" : "Kieselgel ist als Staub"),
+                    "cautions");
         }
+        page.selectOption("#worksheet-code-place", "all");
         page.selectOption("#worksheet-parts", "questions");
         try (PDDocument printed = print(page, paper)) {
             assertEquals(12, printed.getNumberOfPages());
+            assertTrue(text(printed, 0).contains(code), "wished for on every page");
         }
+        page.selectOption("#worksheet-code-place", "none");
         page.selectOption("#worksheet-parts", "answers");
         try (PDDocument printed = print(page, paper)) {
             assertEquals(6, printed.getNumberOfPages());
             assertTrue(text(printed, 0).contains(key));
+            assertFalse(text(printed, 0).contains(code));
         }
+    }
+
+    /** No number goes over two lines, and no word is split: each stands in the text of the paper as often as in the tables. */
+    @ParameterizedTest
+    @CsvSource({"a4, en", "letter, en", "a4, de", "letter, de"})
+    void tablesStandWholeOnPaper(String paper, String language) throws IOException {
+        Page page = onPaper(openLesson());
+        page.selectOption("#language", language);
+        page.waitForSelector("html[lang=" + language + "]");
+        page.selectOption("#worksheet-pair", "hexane/acetone");
+        page.waitForSelector(
+                "#worksheet-paper:not(.old) :text('" + (language.equals("en") ? "acetone" : "Aceton") + "') >> nth=0",
+                attached());
+        current(page);
+        List<String> cells =
+                page.locator("#worksheet-paper :is(th, td:not(:has(.unseen)))").allTextContents();
+        assertTrue(cells.size() > 100, "tables of two sheets and their answers");
+        try (PDDocument printed = print(page, paper)) {
+            String lines = new PDFTextStripper().getText(printed);
+            List<String> words = List.of(lines.split("\\s+"));
+            for (String cell : new TreeSet<>(cells)) {
+                if (cell.matches("[\\d.,]+( \\S+ [\\d.,]+)?")) {
+                    assertTrue(lines.contains(cell), cell + " on one line");
+                }
+                for (String word : cell.split("\\s+")) {
+                    long wanted = cells.stream()
+                            .flatMap(each -> List.of(each.split("\\s+")).stream())
+                            .filter(word::equals)
+                            .count();
+                    long there = words.stream().filter(word::equals).count();
+                    assertTrue(there >= wanted, word + ": " + there + " of " + wanted);
+                }
+            }
+        }
+    }
+
+    /** What to mind is that of the pair chosen, in the same words below the pages and on paper; a theory is named where it is asked by. */
+    @ParameterizedTest
+    @ValueSource(strings = {"en", "de"})
+    void cautionsAreThoseOfThePairAndTheTheoryIsNamed(String language) {
+        Page page = onPaper(openLesson());
+        page.selectOption("#language", language);
+        page.waitForSelector("html[lang=" + language + "]");
+        current(page);
+        page.selectOption("#worksheet-pair", "cyclohexane/ethyl-acetate");
+        String named = language.equals("en") ? "by theory" : "Es gilt die Theorie";
+        page.waitForSelector("#worksheet-paper:not(.old) #sheet-A-1 .worksheet-note:has-text('" + named + "')");
+        String told = page.textContent("#lesson-cautions");
+        List<String> onPaper =
+                page.locator("#worksheet-paper .worksheet-care li").allTextContents();
+        assertTrue(onPaper.size() >= 9, onPaper.toString());
+        onPaper.forEach(each -> assertTrue(told.contains(each), each));
+        assertFalse(told.contains("n-Hexan"), told);
+        assertTrue(
+                (Boolean)
+                        page.evaluate("() => document.querySelector('#worksheet-paper').getBoundingClientRect().bottom"
+                                + " <= document.querySelector('#lesson-cautions').getBoundingClientRect().top"),
+                "after the preview");
     }
 
     private static Page.WaitForSelectorOptions attached() {

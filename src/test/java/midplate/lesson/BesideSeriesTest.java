@@ -9,7 +9,10 @@ import java.util.Optional;
 import midplate.catalogue.PairBasis;
 import midplate.chemistry.Solvent;
 import midplate.chemistry.Sorbent;
+import midplate.words.Language;
+import midplate.words.Message;
 import midplate.words.Refusal;
+import midplate.words.Texts;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
@@ -124,6 +127,45 @@ class BesideSeriesTest {
             assertTrue(spot.rf().get(middle) > here.get(middle) + 0.02, spot.name());
             // areas of compounds of one to three rings: benzene 6.0, naphthalene 8.2 (Snyder 1968, memory M)
             assertTrue(spot.soluteArea() > 4 && spot.soluteArea() < 16, spot.toString());
+        }
+    }
+
+    @Test
+    void theLayerTellsThatEvenTheDirectionIsAssumedAndHowMuchTheStrengthCountsOnEach() {
+        OtherLayer layer = layers(SAMPLE).otherLayer().orElseThrow();
+        List<Message> said = layer.sentences(SAMPLE);
+        Message shows = said.stream()
+                .filter(message -> message.key().equals("lesson.series-layer-shows"))
+                .findFirst()
+                .orElseThrow();
+        // ethyl acetate 0.48 on silica, 0.58 on alumina, hexane 0.01 on both (Sadek 2004, p. 70, read; Snyder 1968 and
+        // 1983, memory H)
+        assertEquals(0.47, (double) shows.args().get("hereGain"), 1e-9);
+        assertEquals(0.57, (double) shows.args().get("thereGain"), 1e-9);
+        for (Language language : Language.values()) {
+            String words = said.stream()
+                    .map(message -> Texts.of(language).render(message))
+                    .reduce("", String::concat);
+            String assumed =
+                    language == Language.GERMAN ? "schon die Richtung folgt aus der Annahme" : "even that direction";
+            assertTrue(words.contains(assumed), words);
+        }
+    }
+
+    @Test
+    void whatTheEqualStrengthAndWhatTheSpotsRestOnAreToldApart() {
+        List<Message> said = against(SAMPLE, "hexane", "diethyl ether")
+                .against()
+                .orElseThrow()
+                .sentences(Samples.CATALOGUE, SAMPLE);
+        assertEquals(
+                List.of("lesson.series-equal-by", "lesson.series-other-measured"),
+                said.stream().map(Message::key).limit(2).toList());
+        for (Language language : Language.values()) {
+            for (Message message : said) {
+                String words = Texts.of(language).render(message);
+                assertTrue(Character.isUpperCase(words.charAt(0)), words);
+            }
         }
     }
 

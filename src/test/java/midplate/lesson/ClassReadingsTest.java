@@ -56,7 +56,8 @@ class ClassReadingsTest {
         assertEquals(0.01, ReadingHistogram.width(List.of(new double[] {0.4, 0.4, 0.4, 0.4})), 1e-12);
     }
 
-    // by hand: median 0.40, distances 0.02 0.01 0 0.01 0.02 0.01 0.20; their median 0.01, scale 0.0148, reach 0.052
+    // by hand: median 0.40, distances 0.02 0.01 0 0.01 0.02 0.01 0.20; their median 0.01, scale 0.0148, taken for 0.02,
+    // reach 0.07
     @Test
     void aReadingFarOffIsTold() {
         List<ClassReading> readings = new ArrayList<>();
@@ -64,7 +65,7 @@ class ClassReadingsTest {
         for (int i = 0; i < rf.length; i++) {
             readings.add(read("p" + i, 1, 1, 0, rf[i]));
         }
-        ClassFindings found = ClassReadings.judged(List.of(spot("A")), readings);
+        ClassFindings found = ClassReadings.judged(List.of(spot("A")), readings, Optional.empty());
         assertEquals(1, found.far().size());
         assertEquals("p6", found.far().get(0).reading().pair());
         assertTrue(found.scatter().isEmpty(), "one spot, once on each plate");
@@ -76,7 +77,9 @@ class ClassReadingsTest {
     void theBandCountsItsEnds() {
         ClassSpot spot = new ClassSpot("A", Optional.of(new SpotForecast("A", 0.4, 0.3, 0.5, 0, 0)));
         ClassFindings found = ClassReadings.judged(
-                List.of(spot), List.of(read("a", 1, 1, 0, 0.3), read("b", 1, 1, 0, 0.5), read("c", 1, 1, 0, 0.51)));
+                List.of(spot),
+                List.of(read("a", 1, 1, 0, 0.3), read("b", 1, 1, 0, 0.5), read("c", 1, 1, 0, 0.51)),
+                Optional.empty());
         assertEquals(Optional.of(2), found.spots().get(0).inside());
     }
 
@@ -84,10 +87,10 @@ class ClassReadingsTest {
     void repeatsAreTakenWhereThereAreAnyAndElseWhatSpotsShare() {
         PretendClass pretend = new PretendClass(8, new double[] {0.3, 0.5}, 0.2, 0.8);
         List<ClassSpot> spots = List.of(spot("A"), spot("B"));
-        ClassFindings twice =
-                ClassReadings.judged(spots, pretend.pairs(20, 2, PretendClass.Divides.RIGHTLY, HowRead.UNTOLD));
-        ClassFindings once =
-                ClassReadings.judged(spots, pretend.pairs(20, 1, PretendClass.Divides.RIGHTLY, HowRead.UNTOLD));
+        ClassFindings twice = ClassReadings.judged(
+                spots, pretend.pairs(20, 2, PretendClass.Divides.RIGHTLY, HowRead.UNTOLD), Optional.empty());
+        ClassFindings once = ClassReadings.judged(
+                spots, pretend.pairs(20, 1, PretendClass.Divides.RIGHTLY, HowRead.UNTOLD), Optional.empty());
         assertEquals("repeats", twice.scatter().orElseThrow().way());
         assertEquals("shared", once.scatter().orElseThrow().way());
         for (ClassFindings.Scatter each :
@@ -96,7 +99,8 @@ class ClassReadingsTest {
             assertEquals(0.0154, each.within().value(), 0.35 * 0.0154, each.toString());
             assertEquals(0.046, each.between().value(), 0.5 * 0.046, each.toString());
         }
-        assertEquals(twice, ClassReadings.judged(spots, again()), "the same readings, the same words");
+        assertEquals(
+                twice, ClassReadings.judged(spots, again(), Optional.empty()), "the same readings, the same words");
     }
 
     private static List<ClassReading> again() {
@@ -113,7 +117,7 @@ class ClassReadingsTest {
             readings.add(read(pair, 1, 1, 0, pair.equals("c") ? 0.6 : 0.5));
             readings.add(read(pair, 1, 1, 1, pair.equals("c") ? 0.6 : 0.5));
         }
-        ClassFindings found = ClassReadings.judged(List.of(spot("A"), spot("B")), readings);
+        ClassFindings found = ClassReadings.judged(List.of(spot("A"), spot("B")), readings, Optional.empty());
         assertEquals(0.1, found.plates().get(2).shift(), 1e-12);
         assertEquals(0, found.plates().get(0).shift(), 1e-12);
     }
@@ -128,10 +132,23 @@ class ClassReadingsTest {
                 readings.add(new ClassReading(pair, ClassPlate.ofClass("P" + plate), 1, 0, rf, HowRead.UNTOLD));
             }
         }
-        ClassFindings found = ClassReadings.judged(List.of(spot("A")), readings);
+        ClassFindings found = ClassReadings.judged(List.of(spot("A")), readings, Optional.empty());
         assertEquals(5, found.plates().size());
         assertEquals(List.of("a", "b"), found.plates().get(0).pairs());
         // by hand: each plate's two readings differ by 0.02, so MSW = 0.02²/2
         assertEquals(Math.sqrt(0.0002), found.scatter().orElseThrow().within().value(), 1e-9);
+    }
+
+    // with one plate in a thousand exchanges none can come out below 1 of 1000
+    @Test
+    void theLeastChanceIsSaidAsFewer() {
+        List<ClassReading> readings = new ArrayList<>();
+        for (int i = 0; i < 20; i++) {
+            readings.add(read("p" + i, 1, 1, 0, 0.2 + 0.01 * i));
+            readings.add(read("p" + i, 1, 1, 1, 0.5 + 0.01 * i));
+        }
+        ClassFindings found = ClassReadings.judged(List.of(spot("A"), spot("B")), readings, Optional.empty());
+        assertEquals(0.001, found.scatter().orElseThrow().chance(), 1e-12);
+        assertTrue(found.scatter().get().sentences().contains(Message.of("lesson.class-chance-rare")));
     }
 }

@@ -62,7 +62,6 @@ class LessonCodeTest {
         "EXERCISE, 0, 1, 4000-001B",
         "WORKSHEET, 0, 1, 5000-001C",
         "CLASS_READINGS, 0, 0, 6000-0006",
-        "SAMPLE, 0, 0, 7000-0007",
         "EXERCISE, 1023, 1048575, 4ZZZ-ZZZ4"
     })
     void isWrittenAsTheBitsSay(LessonCode.Kind kind, int choices, int seed, String text) {

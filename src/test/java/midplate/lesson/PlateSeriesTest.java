@@ -1,6 +1,7 @@
 package midplate.lesson;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -11,7 +12,10 @@ import java.util.stream.Collectors;
 import midplate.advice.Curves;
 import midplate.advice.SpotForecast;
 import midplate.inference.PossiblePlates;
+import midplate.words.Language;
+import midplate.words.Message;
 import midplate.words.Refusal;
+import midplate.words.Texts;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -167,5 +171,33 @@ class PlateSeriesTest {
         LessonSample alcohol = Samples.of("dichloromethane", "methanol", "A", "OCc1ccccc1");
         Refusal refusal = assertThrows(Refusal.class, () -> series(alcohol, 1.0, 60.0));
         assertEquals("percents[1]", refusal.field());
+    }
+
+    private static List<String> keys(PlateSeries series) {
+        return series.sentences().stream().map(Message::key).toList();
+    }
+
+    /** Common practice, no source: a carboxylic acid streaks in an eluent without acid, an ester does not. */
+    @Test
+    void whatStreaksIsToldThoughItIsDrawnRound() {
+        LessonSample acid = Samples.of("hexane", "ethyl acetate", "A", "OC(=O)c1ccccc1", "B", "COC(=O)c1ccccc1");
+        List<String> told = keys(series(acid));
+        assertTrue(told.containsAll(List.of("lesson.series-drawn-round", "advice.streaks-acid")), told.toString());
+        LessonSample ester = Samples.of("hexane", "ethyl acetate", "B", "COC(=O)c1ccccc1");
+        assertFalse(keys(series(ester)).contains("lesson.series-drawn-round"));
+    }
+
+    @Test
+    void oneSpotHasOneRfAndNoReach() {
+        LessonSample one = Samples.of("hexane", "ethyl acetate", "A", "OCc1ccccc1");
+        Message ends = series(one).sentences().get(0);
+        assertEquals("lesson.series-ends-one", ends.key());
+        for (Language language : Language.values()) {
+            String words = Texts.of(language).render(ends);
+            assertFalse(words.contains(" to ") || words.contains(" bis "), words);
+        }
+        assertTrue(Texts.of(Language.ENGLISH)
+                .render(series(CLASSES).sentences().get(0))
+                .contains(" to "));
     }
 }

@@ -136,35 +136,51 @@ class SlipPlatesTest {
 
     @Test
     void aSpotCutByTheSideIsLeftOutAndTheOthersStay() {
-        // 4*sqrt(0.25 + 0.03*15) = 3.3466 mm wide: cut nearer than 1.6733 mm to the side
-        SlipPlates cut = plates(Slip.EDGE_TOO_NEAR, 1.6, 0.3, 0.6);
-        assertEquals(3.3466, cut.seen().spots().get(0).acrossMm(), TOLERANCE);
+        // 4*sqrt(0.25 + 0.0125*15) = 2.6458 mm wide: cut nearer than 1.3229 mm to the side; 4*sqrt(0.25 + 0.05*15) = 4
+        // mm long
+        SlipPlates cut = plates(Slip.EDGE_TOO_NEAR, 1.3, 0.3, 0.6);
+        assertEquals(2.6458, cut.seen().spots().get(0).acrossMm(), TOLERANCE);
+        assertEquals(4, cut.seen().spots().get(0).alongMm(), TOLERANCE);
         assertEquals(SeenSpot.Look.CUT, cut.seen().spots().get(0).look());
         assertEquals(Set.of("A"), cut.notings().get(0).leftOut());
         assertTrue(cut.seen().spots().get(0).share() > 0.95
                 && cut.seen().spots().get(0).share() < 1);
         assertEquals(
                 0.5, plates(Slip.EDGE_TOO_NEAR, 0, 0.3).seen().spots().get(0).share(), TOLERANCE);
-        SlipPlates whole = plates(Slip.EDGE_TOO_NEAR, 1.7, 0.3, 0.6);
+        SlipPlates whole = plates(Slip.EDGE_TOO_NEAR, 1.35, 0.3, 0.6);
         assertEquals(SeenSpot.Look.CLEAR, whole.seen().spots().get(0).look());
         assertEquals(Set.of(), whole.notings().get(0).leftOut());
     }
 
     @Test
     void twoSpotsMergeMidwayWhereTheyAreWithinHalfAWidth() {
-        // at 25 and 26 mm: 16*(0.25 + 0.03*15) = 11.2 and 11.68 mm², so within sqrt(11.44)/2 = 1.6912 mm
+        // at 25 and 26 mm: across 7 and 7.2 mm², so sqrt(7.1) = 2.6646; along 16 and 16.8 mm², so sqrt(16.4) = 4.0497;
+        // hypot(1/2.6646, 1/4.0497) = 0.449
         SlipPlates merged = plates(Slip.NEIGHBOURS_TOO_NEAR, 1, 0.3, 0.6, 0.32);
         assertNoted(0.31, merged, "A");
         assertNoted(0.31, merged, "C");
         assertNoted(0.6, merged, "B");
         assertEquals(SeenSpot.Look.MERGED, merged.seen().spots().get(2).look());
-        SlipPlates apart = plates(Slip.NEIGHBOURS_TOO_NEAR, 1.5, 0.3, 0.6, 0.32); // sqrt(1.5² + 1²) = 1.80
+        SlipPlates apart = plates(Slip.NEIGHBOURS_TOO_NEAR, 1.5, 0.3, 0.6, 0.32); // hypot(1.5/2.6646, 1/4.0497) = 0.615
         assertNoted(0.3, apart, "A");
         assertNoted(0.32, apart, "C");
         assertTrue(PlateReading.of(apart.notings().get(0).plate()).warnings().stream()
                 .anyMatch(message -> message.key().equals("plate.lanes-close")));
-        SlipPlates high = plates(Slip.NEIGHBOURS_TOO_NEAR, 0, 0.3, 0.36); // 3 mm apart in height
+        // 3 mm apart in height, 16 and 18.4 mm² along: 3/sqrt(17.2) = 0.723
+        SlipPlates high = plates(Slip.NEIGHBOURS_TOO_NEAR, 0, 0.3, 0.36);
         assertNoted(0.36, high, "B");
+    }
+
+    @Test
+    void lanesThatMakeOnePatchFollowFromTheHeights() {
+        List<SeenSpot> near =
+                plates(Slip.NEIGHBOURS_TOO_NEAR, 20, 0.3, 0.32).right().spots();
+        // sqrt(7.1*(0.25 - 1/16.4)) = sqrt(1.34207) = 1.15848
+        assertEquals(1.15848, SizeSlips.mergedWithin(near.get(0), near.get(1)).orElseThrow(), TOLERANCE);
+        List<SeenSpot> high =
+                plates(Slip.NEIGHBOURS_TOO_NEAR, 20, 0.3, 0.36).right().spots();
+        assertTrue(SizeSlips.mergedWithin(high.get(0), high.get(1)).isEmpty());
+        assertEquals(2.0736, SizeSlips.clearFrom(high.get(0), high.get(1)), TOLERANCE); // sqrt(17.2)/2
     }
 
     @Test
@@ -180,7 +196,7 @@ class SlipPlatesTest {
         SlipPlates none = plates(Slip.ACID_STREAKING, 60, 0.6, 0.3); // trails 9 mm down from 25: its middle at 20.5
         assertNoted(0.6, none, "A");
         assertNoted(0.21, none, "B");
-        assertEquals(3.3466 + 9, none.seen().spots().get(1).alongMm(), TOLERANCE);
+        assertEquals(4 + 9, none.seen().spots().get(1).alongMm(), TOLERANCE);
         assertTrue(PlateReading.of(none.notings().get(0).plate()).warnings().stream()
                 .anyMatch(message -> message.key().equals("plate.spot-streak")));
         SlipPlates acid = plates(

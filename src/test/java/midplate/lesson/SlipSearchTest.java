@@ -36,9 +36,10 @@ class SlipSearchTest {
         return new Counted(found, other, accused, 19 * classes);
     }
 
-    // measured on 300 classes of 20 pairs: 281 and 290 found where plates differ by 0.03 midway up, 258 and 262 at
-    // 0.06; accused are 7
-    // and 35 of 5700 others; the bounds lie three standard errors below
+    // measured on 300 classes of 20 pairs: 282 and 289 found where plates differ by 0.03 midway up, 261 (lines known)
+    // at
+    // 0.06; accused are 8
+    // and 40 of 5700 others; the bounds lie three standard errors below
     @ParameterizedTest
     @CsvSource({"0.12, lines, 0.88", "0.12, unknown, 0.88", "0.24, lines, 0.78", "0.24, unknown, 0.78"})
     void whoDividesFromTheEdgeIsFound(double factor, String known, double least) {

@@ -185,7 +185,7 @@ class WorksheetTest {
 
     /** The sample is found again by what the plate shows; then every share is tried. */
     @Test
-    void everyShareThatIsAcceptedHasAllSpotsInTheWindowAndNoOther() {
+    void everyShareThatIsAcceptedHasAllSpotsInTheWindowAndApartAndNoOther() {
         WorksheetPair pair = WorksheetPair.HEXANE_ETHYL_ACETATE;
         List<LessonCompound> pool = OnWorksheets.COMPOUNDS.stream()
                 .filter(each ->
@@ -215,13 +215,20 @@ class WorksheetTest {
         }
     }
 
+    /** Between 0.2 and 0.8, and no two nearer than 0.05; the Rf come rising. */
+    private static boolean isSeenInside(double... rf) {
+        return rf[0] >= 0.2
+                && rf[rf.length - 1] <= 0.8
+                && IntStream.range(1, rf.length).allMatch(i -> rf[i] - rf[i - 1] >= 0.05);
+    }
+
     /** Whether exactly the whole shares from low to high work. */
     private static boolean works(PossiblePlates plates, int sample, int[] spots, WorksheetQuestion.Figure share) {
         return IntStream.rangeClosed(0, 100)
-                .allMatch(percent -> IntStream.of(spots).allMatch(spot -> {
-                            double rf = plates.rf(sample, spot, percent);
-                            return rf >= 0.2 && rf <= 0.8;
-                        })
+                .allMatch(percent -> isSeenInside(IntStream.of(spots)
+                                .mapToDouble(spot -> plates.rf(sample, spot, percent))
+                                .sorted()
+                                .toArray())
                         == (percent >= share.from() && percent <= share.to()));
     }
 }

@@ -123,13 +123,14 @@ class ClassRequestTest {
     // below 0 by more than
     // rounding, which other pairs' low spots are not held to
     @Test
-    void theHiddenPairReadsHighInLowSpots() throws IOException {
+    void aPairThatMeasuresFromTheEdgeReadsHighInLowSpots() throws IOException {
         for (int seed = 1; seed <= 20; seed++) {
             JsonNode made = MAPPER.readTree(example(Language.ENGLISH, "\"seed\": " + seed));
             String hidden = made.at("/hidden/pair").asText();
             for (JsonNode row : made.get("rows")) {
                 double part = row.get("startMm").asDouble() / row.get("frontMm").asDouble();
-                if (row.get("pair").asText().equals(hidden)) {
+                if (row.get("pair").asText().equals(hidden)
+                        && made.at("/hidden/slip").asText().equals("edge")) {
                     row.get("rf").forEach(rf -> assertTrue(rf.asDouble() >= part - 0.005, row.toString()));
                 }
             }

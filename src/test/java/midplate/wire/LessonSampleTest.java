@@ -83,7 +83,7 @@ class LessonSampleTest {
                         "compounds[0].compound unknown-lesson-compound",
                         "compounds[1].name duplicate-compound",
                         "compounds[1].smiles open-ring",
-                        "compounds[2].smiles missing-field",
+                        "compounds[2] lesson-compound-unsaid",
                         "compounds[3].name missing-field",
                         "compounds[4].class unknown-class",
                         "compounds[5].colour unknown-field",
@@ -117,6 +117,16 @@ class LessonSampleTest {
         assertEquals(
                 List.of(expected.split(", ")).stream().sorted().toList(),
                 told.stream().sorted().toList());
+    }
+
+    @Test
+    void anEmptyNameIsToldInFewWords() {
+        read(asked("{\"name\": \" \", \"compound\": \"thymol\"}, {\"name\": \"\", \"smiles\": \"CCO\"}", PAIR));
+        assertEquals(
+                List.of("compounds[0].name lesson-compound-unnamed", "compounds[1].name lesson-compound-unnamed"),
+                told());
+        assertTrue(
+                faults.faults().get(0).message().length() < 40, faults.faults().toString());
     }
 
     @Test

@@ -64,11 +64,16 @@ class WorksheetAnswersTest {
     @Test
     void cautionsStandOnItAndTheDataSheetFirst() throws IOException {
         JsonNode cautions = told("{\"seed\": 3}").get("cautions");
-        assertTrue(cautions.get(0).get("text").asText().contains("safety data sheets"));
+        assertEquals("sheet-first", cautions.get(0).get("key").asText());
         String all = cautions.toString();
-        for (String what : List.of("hood", "UV", "cabinet", "Silica dust", "gloves off")) {
+        for (String what : List.of("hood", "UV", "cabinet", "Silica", "Gloves", "n-Hexane")) {
             assertTrue(all.contains(what), what);
         }
+        assertFalse(all.contains("acetone"), "only what concerns this pair");
+        assertTrue(told("{\"seed\": 3, \"pair\": \"hexane/acetone\"}")
+                .get("cautions")
+                .toString()
+                .contains("chloroform and a base"));
     }
 
     @Test

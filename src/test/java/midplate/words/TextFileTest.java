@@ -103,6 +103,8 @@ class TextFileTest {
                         "same.basis-",
                         "same.class-",
                         "lesson.series-basis-",
+                        "lesson.series-other-",
+                        "lesson.series-table-",
                         "lesson.slip-",
                         "same.co-",
                         "advice.why-",
