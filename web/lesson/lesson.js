@@ -12,7 +12,7 @@ import { guideView, hidesPart, seePart } from "./guide/guide.js";
 import { LessonHistory } from "./history.js";
 import { PARTS, partOf } from "./parts.js";
 import { sampleView } from "./sample.js";
-import { handedOver, keptLesson, sampleFaults } from "./state.js";
+import { handedOver, keptLesson, putAside, sampleFaults } from "./state.js";
 
 /** How soon what did not come is asked for again [ms]. */
 const AGAIN = 2000;
@@ -63,10 +63,29 @@ function draw() {
   patch(
     byId("lesson-part"),
     make("div", { class: "lesson-head", id: "lesson-head" }, make("h2", { id: "lesson-part-title" }, title), make("p", { class: "aside", id: "lesson-about" }, say(`later.lesson-about-${part.id}`))),
-    ...(view?.view(state, act) ?? []),
+    ...(view ? elementsOf(part.id, view) : []),
     ...(view ? toMind(part, view) : []),
   );
   Object.assign(document.documentElement.dataset, { part: part.id, shown: view ? part.id : "", asking: isAsking(state) ? "yes" : "no" });
+}
+
+/** Parts that were drawn: what stands in them can be read. @type {Set<string>} */
+const drawn = new Set();
+
+/** What a part shows; what was kept of it and cannot be read is put aside and told of. @param {string} id @param {import("./parts.js").PartModule} module @returns {Element[]} */
+function elementsOf(id, module) {
+  try {
+    const elements = module.view(state, act);
+    drawn.add(id);
+    return elements;
+  } catch (failure) {
+    if (drawn.has(id) || state.lesson.parts[id] === undefined) throw failure;
+    putAside(JSON.stringify({ [id]: state.lesson.parts[id] }));
+    history.edit((lesson) => { delete lesson.parts[id]; });
+    state.looking.unread = true;
+    queueMicrotask(draw);
+    return [];
+  }
 }
 
 /** What to mind where an experiment is set; folded where it may be tried. @param {import("./parts.js").Part} part @param {import("./parts.js").PartModule} view */

@@ -76,12 +76,17 @@ export function keptLesson() {
   } catch {
     // what cannot be read is put aside
   }
+  if (kept !== null) putAside(kept);
+  return { lesson: emptyLesson(), read: kept === null ? "yes" : "no" };
+}
+
+/** Keeps what cannot be read where it is not lost. @param {string} unread */
+export function putAside(unread) {
   try {
-    if (kept !== null) localStorage.setItem(ASIDE, kept);
+    localStorage.setItem(ASIDE, unread);
   } catch {
     // there is no room for it
   }
-  return { lesson: emptyLesson(), read: kept === null ? "yes" : "no" };
 }
 
 /** @param {any} one */

@@ -4,8 +4,10 @@
 import { make } from "../../dom.js";
 import { button } from "../../entry.js";
 import { styled } from "../../later.js";
-import { marked, say } from "../../texts.js";
+import { say } from "../../texts.js";
 import { askSoon, told, withFaults } from "../ask.js";
+import { percentOf, ratioSlider, reach } from "../ratio.js";
+import { seriesQuestion } from "../series/ask.js";
 import { sampleAsked } from "../state.js";
 import { plates } from "./picture.js";
 import { KINDS, SLIPS, fieldOf, slipsOf } from "./state.js";
@@ -16,10 +18,10 @@ import { numbers } from "./told.js";
 await styled(new URL("slips.css", import.meta.url));
 
 /** What is asked of the server. @param {State} state @returns {import("../ask.js").Question} */
-function questionOf({ lesson }) {
+function questionOf(state) {
+  const { lesson } = state;
   const { slip, sizes } = slipsOf(lesson);
-  const percent = Number(lesson.percent);
-  const body = { ...sampleAsked(lesson), percentStrong: Number.isFinite(percent) ? percent : lesson.percent, slip, ...(sizes[slip] !== undefined && { [fieldOf(slip)]: sizes[slip] }) };
+  const body = { ...sampleAsked(lesson), percentStrong: percentOf(state), slip, ...(sizes[slip] !== undefined && { [fieldOf(slip)]: sizes[slip] }) };
   return { name: "slips", path: "/api/lesson/slips", body: lesson.compounds.length > 0 ? body : undefined, entries: new Map([[fieldOf(slip), "lesson-slips-size"], ["percentStrong", "lesson-slips-percent"]]) };
 }
 
@@ -27,7 +29,8 @@ function questionOf({ lesson }) {
 export function view(state, act) {
   const question = questionOf(state);
   askSoon(state, act, question);
-  const { answer, standing } = told(state, question);
+  askSoon(state, act, seriesQuestion(state)); // how far it can be pulled
+  const { answer, current } = told(state, question);
   const { slip, shown } = slipsOf(state.lesson);
   const about = answer?.slip === slip ? answer : undefined;
   const faults = [...withFaults(state, question).faults.values()].flat();
@@ -35,7 +38,7 @@ export function view(state, act) {
     choosing(state, act),
     make(
       "div",
-      { id: "lesson-slips-now", "data-standing": standing === "told" && about ? "told" : "counting", "data-slip": slip },
+      { id: "lesson-slips-now", "data-standing": current && about ? "told" : "counting", "data-slip": slip },
       make("h3", { id: "lesson-slips-title" }, say(`later.lesson-slips-name-${slip}`)),
       ...(about ? described(about) : [make("p", { id: "lesson-slips-counting" }, say("later.lesson-slips-counting"))]),
       faults.length > 0 && make("p", { id: "lesson-slips-faults", class: "fault" }, say("later.lesson-slips-refused", { faults: faults.join(" ") })),
@@ -87,19 +90,7 @@ function entries(state, act, answer) {
     "div",
     { id: "lesson-slips-entries", class: "slips-entries" },
     slider({ id: "lesson-slips-size", label: say(`later.lesson-slips-size-${hyphened(field)}`), low, high, step, value, shown: inUnit(field, value), moved: resize }),
-    slider({
-      id: "lesson-slips-percent",
-      label: say("later.lesson-slips-percent"),
-      low: 0,
-      high: 100,
-      step: 1,
-      value: Number(state.lesson.percent) || 0,
-      shown: say("later.lesson-slips-in-percent", { value: marked(state.lesson.percent) }),
-      moved: (percent) =>
-        act.edit((lesson) => {
-          lesson.percent = String(percent);
-        }),
-    }),
+    ratioSlider(state, act, { id: "lesson-slips-percent", reach: reach(state) }),
   );
 }
 

@@ -1,11 +1,9 @@
 package midplate.wire;
 
-import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
@@ -27,10 +25,7 @@ import midplate.identity.ModelledParting;
 import midplate.identity.PartingEluents;
 import midplate.identity.SameOrNot;
 import midplate.lesson.LessonModel;
-import midplate.plate.Reading;
 import midplate.plate.Setting;
-import midplate.plate.UnlabelledLane;
-import midplate.plate.UnlabelledSpot;
 import midplate.words.Language;
 import midplate.words.Refusal;
 import midplate.words.Texts;
@@ -318,24 +313,7 @@ public final class Exchange {
     }
 
     private String reading(String json, FaultList faults) {
-        ReadPlate plate = plate(json, faults);
-        ObjectNode body = JsonWriting.object();
-        ObjectNode readings = body.putObject("readings");
-        for (Map.Entry<String, Reading> entry : plate.readings().entrySet()) {
-            ReadingWriter.write(entry.getValue(), readings.putObject(entry.getKey()));
-        }
-        if (!plate.unlabelled().isEmpty()) {
-            ArrayNode unlabelled = body.putArray("unlabelled");
-            for (UnlabelledLane lane : plate.unlabelled()) {
-                for (UnlabelledSpot spot : lane.spots()) {
-                    ReadingWriter.write(
-                            spot.reading(),
-                            unlabelled.addObject().put("lane", lane.lane()).put("index", spot.index()));
-                }
-            }
-        }
-        body.set("warnings", JsonWriting.messages(plate.warnings(), texts));
-        return JsonWriting.text(body);
+        return ReadingWriter.text(plate(json, faults), texts);
     }
 
     /** The strength of a mixture, and the equally strong mixture of another pair. */

@@ -299,6 +299,25 @@ class LessonFrameIT extends OnLesson {
         assertThat(page.locator("#lesson-unread")).hasCount(0);
     }
 
+    @Test
+    void aPartThatCannotBeReadIsPutAsideAndTheRestStays() {
+        Page page = openLesson();
+        page.evaluate("""
+                () => {
+                    const kept = JSON.parse(localStorage.getItem('midplate-lesson') ?? 'null') ?? { form: 1, lesson: {} };
+                    kept.lesson = { ...kept.lesson, percent: '33', part: 'class', parts: { class: { rows: 3 } } };
+                    localStorage.setItem('midplate-lesson', JSON.stringify(kept));
+                }
+                """);
+        page.navigate(server.address() + "lesson.html#class");
+        page.reload();
+        ready(page);
+        assertThat(page.locator("#lesson-unread")).isVisible();
+        assertEquals("{\"class\":{\"rows\":3}}", page.evaluate("() => localStorage.getItem('midplate-lesson-unread')"));
+        shown(page, "class");
+        assertEquals("\"33\"", kept(page, "percent"));
+    }
+
     @ParameterizedTest
     @ValueSource(strings = {"exercise", "class", "worksheet"})
     void cautionsStandWhereAnExperimentIsSet(String id) {
