@@ -4,11 +4,11 @@
 import { make } from "../dom.js";
 import { button, choice, typedField } from "../entry.js";
 import { shortName } from "../plate/names.js";
+import { saidOf } from "../request.js";
 import { marked, say } from "../texts.js";
 import { askLine } from "../where/origin.js";
 import { addToNext, additiveEntry, additiveWords } from "./additive.js";
 import { identityLine } from "./identity.js";
-import { asLesson } from "./lesson.js";
 import { choosePair, pairText, pairsAtHand, shelf } from "./shelf.js";
 import { COLOURS, SETTINGS, WINDOWS, addSpot, removeSpot } from "./sheet.js";
 
@@ -45,7 +45,7 @@ function spots(state, act) {
         added?.select();
       },
     }),
-    asLesson(state),
+    state.sheet.spots.some((spot) => Object.keys(saidOf(spot)).length) && button({ id: "as-lesson", label: say("page.as-lesson"), kind: "small", press: async () => (await import("../lesson/hand.js")).handOver(state.sheet) }),
   );
 }
 

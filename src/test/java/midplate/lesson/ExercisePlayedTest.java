@@ -24,7 +24,8 @@ class ExercisePlayedTest {
             }
         }
         int within = counts[1] + counts[2] + counts[3];
-        // regression only: 74 of 90 when it was measured, less two standard errors of such a count, 2*sqrt(90*0.82*0.18) = 7
+        // regression only: 74 of 90 when it was measured, less two standard errors of such a count,
+        // 2*sqrt(90*0.82*0.18) = 7
         assertTrue(90 * within >= 67 * codes.size(), Arrays.toString(counts));
     }
 
