@@ -9,7 +9,7 @@ import { cardView } from "./card/card.js";
 import { followLooking } from "./charts/charts.js";
 import { byId, patch } from "./dom.js";
 import { later } from "./later.js";
-import { advisedInside, platesView } from "./plate/plates.js";
+import { advisedInside, photoOpen, platesView } from "./plate/plates.js";
 import { get } from "./server.js";
 import { emptySheet, findReading, inventedExample } from "./sheet/sheet.js";
 import { WHAT, fetchWhat } from "./sheet/identity.js";
@@ -71,6 +71,7 @@ function draw() {
   patch(byId("sample"), ...sampleView(state, act));
   drawWhat();
   patch(byId("plates"), ...platesView(state, act));
+  show("photo", photoOpen(state, act));
   patch(byId("jar"), ...jarView(state, act));
   drawSwap();
   patch(byId("why"), ...whyView(state, act));
@@ -171,7 +172,7 @@ function showAnother() {
   state.answered = undefined;
   state.faults = new Map();
   state.waiting = [];
-  Object.assign(state.looking, { what: undefined, swap: "folded", swapWish: undefined, swapped: undefined, swapTook: undefined, scouted: undefined, column: undefined, planned: undefined, pooled: undefined, judged: undefined, tube: undefined, checks: undefined, checked: undefined, hrf: undefined, mark: undefined, grade: undefined, assumed: undefined, whatFrom: undefined });
+  Object.assign(state.looking, { photo: undefined, what: undefined, swap: "folded", swapWish: undefined, swapped: undefined, swapTook: undefined, scouted: undefined, column: undefined, planned: undefined, pooled: undefined, judged: undefined, tube: undefined, checks: undefined, checked: undefined, hrf: undefined, mark: undefined, grade: undefined, assumed: undefined, whatFrom: undefined });
 }
 
 byId("undo").addEventListener("click", () => history.undo());

@@ -1,5 +1,5 @@
 // @ts-check
-/** Where the number comes from: what the chance means, what was measured, the equation, the papers. Folded until asked for. */
+/** Where the number comes from: what the chance means, what was measured, the equation, the papers. Fetched when it is first unfolded. */
 
 import { citations } from "./citations.js";
 import { make } from "./dom.js";
@@ -19,10 +19,7 @@ export function provenance(advice, setting, { library, sources, accuracy }) {
   const pair = measuredPair(advice, library);
   const cited = citations(sources);
   const { count, low, high } = advice.probabilityInWords.args;
-  return make(
-    "details",
-    { id: "from-where" },
-    make("summary", {}, say("page.from-where")),
+  return [
     ...paragraphs(
       say("page.chance-meaning", { count, low, high }),
       say(`answer.setting-${setting}`),
@@ -35,7 +32,7 @@ export function provenance(advice, setting, { library, sources, accuracy }) {
     ...cameTrue(accuracy),
     ...paragraphs(say("page.refuses")),
     ...cited.works(),
-  );
+  ];
 }
 
 /** @param {any} pair @param {ReturnType<typeof citations>} cited */

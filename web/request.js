@@ -7,6 +7,9 @@ import { givenOn, isGiven, whatOf } from "./sheet/sheet.js";
 
 /** @typedef {import("./sheet/sheet.js").Sheet} Sheet @typedef {import("./sheet/sheet.js").Plate} Plate */
 
+/** Shapes of a spot that count; any other is words. */
+const SHAPES = ["compact", "streak", "sharp-head", "merged"];
+
 /**
  * @param {Sheet} sheet
  * @returns {{body: object, entries: Map<string, string>, places: Map<string, string>, runs: string[], waiting: Plate[]}} the
@@ -110,7 +113,7 @@ function run(sheet, plate, i, entries, places) {
         entries.set(at, `${reading.by}-${reading.id}`);
         entries.set(`${at}.centreMm`, `mm-${reading.id}`);
         entries.set(`${at}.rf`, `rf-${reading.id}`);
-        entries.set(`${at}.sizeMm`, `${reading.by}-${reading.id}`);
+        for (const told of ["sizeMm", "errorMm", "shape"]) entries.set(`${at}.${told}`, `${reading.by}-${reading.id}`);
         entries.set(`${at}.spot`, `which-${reading.id}`);
         places.set(`${i}.${spots.length}`, reading.id);
         spots.push({
@@ -118,6 +121,8 @@ function run(sheet, plate, i, entries, places) {
           lane: index + 1,
           [reading.by === "mm" ? "centreMm" : "rf"]: number(reading.typed),
           ...(typeof reading.sizeMm === "number" ? { sizeMm: reading.sizeMm } : {}),
+          ...((reading.errorMm ?? "") === "" ? {} : { errorMm: reading.errorMm }),
+          ...(SHAPES.includes(reading.shape ?? "") ? { shape: reading.shape } : {}),
         });
       }
     }

@@ -10,6 +10,7 @@
  * @property {number | undefined} locked a ratio held beside it, % strong
  * @property {string | undefined} reading id of the reading that is open for correction
  * @property {string[]} [fellow] ids of the compounds that are pointed at, to be marked on all plates
+ * @property {string} [photo] id of the plate whose photo is read
  * @property {string} [what] id of the compound of which it is being said what it is
  * @property {string} [group] id of the group that is pointed at, to be marked in the drawing
  * @property {"all" | "usual"} [offered] which groups are offered
@@ -34,6 +35,7 @@
  * @property {Record<string, import("./column/judge.js").Judged>} [judged] what a run says of the forecast, by its id
  * @property {Record<string, import("./column/ask.js").Asked>} [pooled] what came of asking about the fractions of a run, by its id
  * @property {import("./column/sheet.js").Chosen} [tube] which tubes are chosen
+ * @property {"open" | "folded"} [where] whether it is looked at where the number comes from
  * @property {"open" | "folded"} [published] whether it is looked at what is published of the two solvents
  * @property {"open" | "folded"} [studies] whether all studies are looked at
  * @property {"open" | "folded"} [advised] whether it is looked at what came of the advices

@@ -3,7 +3,6 @@
 
 import { chartsView } from "../charts/charts.js";
 import { make } from "../dom.js";
-import { provenance } from "../provenance.js";
 import { later } from "../later.js";
 import { ownCautions, statements } from "../card/cautions.js";
 import { say } from "../texts.js";
@@ -30,10 +29,23 @@ export function whyView(state, act) {
       ...messages("page.alternatives", advice.alternatives.map(askableAlternative)),
     ),
     ...chartsView(state, act),
-    provenance(advice, state.answered.sheet.setting, /** @type {any} */ (state.published)),
+    whereFold(state, act, advice, state.answered.sheet.setting),
     hazards(advice, state.published.library, state.answered.sheet.additive.kind),
     publishedFold(state, act, advice),
   ];
+}
+
+const fetchProvenance = () => import("../provenance.js");
+
+/** Where the number comes from; fetched when it is first unfolded. @param {State} state @param {Act} act @param {any} advice @param {string} setting it was asked for */
+function whereFold(state, act, advice, setting) {
+  const view = state.looking.where === "open" ? later("where", fetchProvenance, act) : undefined;
+  return make(
+    "details",
+    { id: "from-where", ontoggle: (event) => act.look({ where: event.target.open ? "open" : "folded" }) },
+    make("summary", {}, say("page.from-where")),
+    ...(view?.provenance(advice, setting, state.published) ?? []),
+  );
 }
 
 const fetchPublished = () => import("../published.js");

@@ -2,7 +2,7 @@
 /** Moves spots and lines, and opens what can be corrected about them. */
 
 import { besideOther, betweenLines, typedMm } from "../sheet/geometry.js";
-import { addReading, findPlate, findReading, freeId, removeReading } from "../sheet/sheet.js";
+import { addReading, findPlate, findReading, freeId, placeReading, removeReading } from "../sheet/sheet.js";
 
 /** @typedef {import("../state.js").State} State @typedef {import("../state.js").Act} Act @typedef {import("../sheet/sheet.js").Sheet} Sheet */
 /** @typedef {{kind: "spot", id: string} | {kind: "start" | "front", id: string}} Movable a reading, or a line of a plate */
@@ -16,8 +16,7 @@ export function moveTo(sheet, what, mm) {
   }
   const found = findReading(sheet, what.id);
   if (!found) return;
-  found.reading.by = "mm";
-  found.reading.typed = typedMm(betweenLines(found.plate, mm));
+  placeReading(found.reading, "mm", typedMm(betweenLines(found.plate, mm)));
 }
 
 /** The id of the element that shows a spot or a line. @param {Movable} what */
@@ -65,7 +64,7 @@ export function begin(act, id, by, begun) {
   act.rest();
   act.edit((sheet) => {
     const found = findReading(sheet, id);
-    if (found) [found.reading.by, found.reading.typed] = [by, begun];
+    if (found) placeReading(found.reading, by, begun);
   }, `${by}-${id}`);
   act.look({ reading: id });
   atEnd(act, `${by}-${id}`);

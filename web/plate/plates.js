@@ -3,7 +3,7 @@
 
 import { list, make } from "../dom.js";
 import { button, typedField } from "../entry.js";
-import { later } from "../later.js";
+import { fetchLater, later } from "../later.js";
 import { percentStrong, plain } from "../numbers.js";
 import { addToPlate, additiveEntry } from "../sheet/additive.js";
 import { lines } from "../sheet/geometry.js";
@@ -39,6 +39,20 @@ export function platesView(state, act) {
     advised(state, act),
   ];
 }
+
+const PHOTO = "photo";
+const fetchPhoto = () => import("../photo/photo.js");
+
+/** Reads a plate from its photo. @param {Act} act @param {string} id of the plate @param {string} [at] what gets the focus */
+async function openPhoto(act, id, at = "photo-title") {
+  await fetchLater(PHOTO, fetchPhoto, act);
+  act.look({ photo: id });
+  act.focus(at);
+  document.getElementById(PHOTO)?.scrollIntoView({ block: "start" });
+}
+
+/** The photo that is being read, if one is. @param {State} state @param {Act} act @returns {Element[] | undefined} */
+export const photoOpen = (state, act) => (state.looking.photo ? later(PHOTO, fetchPhoto, act)?.photoView(state, act) : undefined);
 
 const fetchScout = () => import("../scout/scouting.js");
 
@@ -90,6 +104,8 @@ function onePlate(state, act, plate, number) {
       { class: "entries" },
       eluent(state, act, plate),
       lanes(state, act, plate),
+      button({ id: `photo-${plate.id}`, label: say("page.photo"), name: say("page.photo-of", { number }), press: () => openPhoto(act, plate.id) }),
+      plate.photo && button({ id: `picture-${plate.id}`, label: say("page.photo-kept"), kind: "small", press: () => openPhoto(act, plate.id, "photo-kept-open") }),
       readingsView(state, act, plate),
       told(state, plate),
       sizeFold(state, act, plate),

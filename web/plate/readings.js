@@ -4,8 +4,8 @@
 import { make } from "../dom.js";
 import { button, choice, typedField } from "../entry.js";
 import { decimal } from "../numbers.js";
-import { lines, mmOf, rfOf, typedMm, typedRf } from "../sheet/geometry.js";
-import { findReading, labelReading } from "../sheet/sheet.js";
+import { errorOfRf, lines, mmOf, rfOf, typedMm, typedRf } from "../sheet/geometry.js";
+import { findReading, labelReading, placeReading } from "../sheet/sheet.js";
 import { say } from "../texts.js";
 import { fellowHandlers, isFellow } from "./fellows.js";
 import { removeSeen } from "./moves.js";
@@ -70,8 +70,16 @@ function row(state, act, plate, lane, number, reading) {
       kind: "small",
       press: () => removeSeen(state, act, reading.id),
     }),
+    fromPhoto(plate, reading),
     guess(state, act, reading),
   );
+}
+
+/** How sure a place is that was read from a photo and not moved since. @param {Plate} plate @param {Reading} reading */
+function fromPhoto(plate, reading) {
+  const [error, rf] = [decimal(String(reading.errorMm ?? "")), rfOf(plate, reading)];
+  if (error === undefined || rf === undefined) return undefined;
+  return make("p", { class: "guess aside", id: `error-${reading.id}` }, say("page.from-photo", { error: errorOfRf(error, rf, lines(plate).run) }));
 }
 
 /**
@@ -94,7 +102,7 @@ function numberField(state, act, plate, lane, reading, by, label) {
       typed: (typed) =>
         act.edit((sheet) => {
           const mine = findReading(sheet, reading.id)?.reading;
-          if (mine) [mine.by, mine.typed] = [by, typed];
+          if (mine) placeReading(mine, by, typed);
         }, id),
       entered: () => act.focus(`add-${lane.id}`),
       left: () => {

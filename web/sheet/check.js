@@ -72,8 +72,11 @@ const isIdentity = (what) =>
 /** @param {any} plate */
 function isPlate(plate) {
   const fields = ["id", "heightMm", "widthMm", "startMm", "frontMm", "weak", "strong", "eluent"];
-  return fields.every((field) => text(plate?.[field])) && isAdditive(plate.additive) && texts(plate.notSeen) && all(plate.lanes, isLane);
+  return fields.every((field) => text(plate?.[field])) && isAdditive(plate.additive) && texts(plate.notSeen) && isPhoto(plate.photo) && all(plate.lanes, isLane);
 }
+
+/** @param {any} photo */
+const isPhoto = (photo) => photo === undefined || (text(photo?.sha256) && text(photo.light));
 
 /** @param {any} lane */
 const isLane = (lane) =>

@@ -57,6 +57,12 @@ export function mmOf(plate, reading) {
   return measurable(plate) ? start + number * run : undefined;
 }
 
+/** A line is read, or marked on a photo, with this standard error [mm], as the server takes it. */
+const LINE_MM = 0.5;
+
+/** Standard error of an Rf: √(σ² + ½²·((1 − Rf)² + Rf²)) / L with σ the error of the spot's centre, ½ mm that of each line, and L the run. @param {number} errorMm @param {number} rf @param {number} run [mm] */
+export const errorOfRf = (errorMm, rf, run) => Math.sqrt(errorMm ** 2 + LINE_MM ** 2 * ((1 - rf) ** 2 + rf ** 2)) / run;
+
 /** Where a reading can be drawn: held on the plate; midway where no number was typed. @param {Plate} plate @param {Reading} reading */
 export function drawnMm(plate, reading) {
   const { height, start, run } = lines(plate);

@@ -21,6 +21,7 @@ import { freshId } from "../study/ids.js";
  * @property {"mm" | "rf"} by how it was given: height of its centre above the lower edge, or Rf
  * @property {string} typed the number
  * @property {number | string} [sizeMm] its size along the lane; the page has no entry for it, nor for its shape and how it was seen
+ * @property {number | string} [errorMm] standard error of its height where a picture told it; gone once the spot is placed by hand
  * @property {string} [shape]
  * @property {string} [seen]
  *
@@ -41,6 +42,7 @@ import { freshId } from "../study/ids.js";
  * @property {Lane[]} lanes
  * @property {string[]} notSeen ids of compounds that were looked for and not seen
  * @property {object} [conditions] how it was run; the page has no entry for it
+ * @property {{sha256: string, light: string}} [photo] the picture that was kept of it
  *
  * @typedef {object} GivenAdvice an advice as it was given
  * @property {string} given when
@@ -91,6 +93,9 @@ export const COLOURS = 6;
 
 /** A name that the page gave; a name of a person's own may belong to any spot. */
 const LETTER = /^([A-Z]|S\d+)$/;
+
+/** Whether a compound has only the name that the page gave it. @param {Spot} spot */
+export const isLettered = ({ name }) => LETTER.test(name);
 
 /** A plate as many are cut, in mm; common practice, no source. */
 export const USUAL_PLATE = { heightMm: "70", widthMm: "40", startMm: "10", frontMm: "62" };
@@ -248,6 +253,13 @@ export function addReading(sheet, plate, into, by, typed) {
   return added;
 }
 
+/** Places a spot by hand: its place is no longer the one that a picture told. @param {Reading} reading @param {"mm" | "rf"} by @param {string} typed */
+export function placeReading(reading, by, typed) {
+  reading.by = by;
+  reading.typed = typed;
+  delete reading.errorMm;
+}
+
 /** Says which compounds a reading shows. @param {Sheet} sheet @param {string} id of the reading @param {string[]} spots */
 export function labelReading(sheet, id, spots) {
   const found = findReading(sheet, id);
@@ -269,7 +281,7 @@ function labelOf(sheet, into) {
   const allNamed = into.readings.every((each) => each.spots.length > 0);
   if (allNamed && left.length === 0) return [addSpot(sheet).id];
   if (allNamed && left.length === 1) return [left[0].id];
-  if (allNamed && !elsewhere && left.every((spot) => LETTER.test(spot.name))) return [left[0].id];
+  if (allNamed && !elsewhere && left.every(isLettered)) return [left[0].id];
   if (into.readings.length >= sheet.spots.length) addSpot(sheet);
   return [];
 }

@@ -13,7 +13,7 @@ import { ranIn } from "./eluent.js";
 /** What a column may hold. */
 const MEANINGS = [
   "plate", "weak", "strong", "percent_strong", "eluent", "additive", "height_mm", "width_mm", "start_mm", "front_mm",
-  "lane", "spot", "centre_mm", "distance_mm", "front_distance_mm", "rf", "size_mm", "shape", "seen", "not_seen",
+  "lane", "spot", "centre_mm", "distance_mm", "front_distance_mm", "rf", "size_mm", "error_mm", "shape", "seen", "not_seen",
 ];
 
 /** Rows shown before the rest is folded away. */

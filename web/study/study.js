@@ -13,7 +13,7 @@ export function studyOf(sheet, now = new Date()) {
   const { weak, strong, additive, windowKind, apart } = sheet;
   return kept({
     format: "midplate-study",
-    version: 4,
+    version: 5,
     id: sheet.id,
     title: sheet.title,
     created: sheet.created,
@@ -33,7 +33,7 @@ export function studyOf(sheet, now = new Date()) {
   });
 }
 
-/** @param {any} study of version 4, as the server gives it @returns {Sheet} */
+/** @param {any} study of version 5, as the server gives it @returns {Sheet} */
 export function sheetOf(study) {
   const { id, title, notes, created, archived, origin, sorbent, setting, shelf, next, advices, column, checks } = study;
   const { weak, strong, additive, windowKind, apart } = next;

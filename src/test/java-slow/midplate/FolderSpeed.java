@@ -47,7 +47,7 @@ public final class FolderSpeed {
     }
 
     private Study example() throws IOException, UnreadableStudy {
-        return format.read(Files.readAllBytes(Path.of("shared", "studies", "version-4.json")));
+        return format.read(Files.readAllBytes(Path.of("shared", "studies", "version-5.json")));
     }
 
     private void fill(int many) throws IOException, UnreadableStudy {

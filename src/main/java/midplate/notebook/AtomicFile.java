@@ -25,7 +25,7 @@ import java.util.regex.Pattern;
  * one: into a temporary file beside it, to the disk, renamed over it, the folder to the disk.
  */
 final class AtomicFile {
-    private static final Pattern TEMPORARY = Pattern.compile(".+\\.json\\.[0-9a-f-]{36}\\.part");
+    private static final Pattern TEMPORARY = Pattern.compile(".+\\.(?:json|jpg)\\.[0-9a-f-]{36}\\.part");
     private static final boolean WINDOWS =
             System.getProperty("os.name", "").toLowerCase(Locale.ROOT).startsWith("windows");
     /** There a file that another program looks at just now cannot be replaced; it soon can. */

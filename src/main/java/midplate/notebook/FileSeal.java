@@ -80,8 +80,31 @@ final class FileSeal {
         if (seal.find()) {
             return blanked(file, seal.start("field"), seal.end("field"));
         }
-        Matcher moved = MOVED.matcher(text(file, file.length));
-        return moved.find() ? blanked(file, moved.start(), moved.end()) : file;
+        return withoutMoved(file, text(file, file.length));
+    }
+
+    /** Only the file itself has its digest in its outermost braces; further in, a picture has one of its own. */
+    private static byte[] withoutMoved(byte[] file, String text) {
+        Matcher moved = MOVED.matcher(text);
+        boolean isText = false;
+        int depth = 0;
+        int at = 0;
+        while (moved.find()) {
+            for (; at < moved.start(); at++) {
+                char sign = text.charAt(at);
+                if (isText && sign == '\\') {
+                    at++;
+                } else if (sign == '"') {
+                    isText = !isText;
+                } else if (!isText) {
+                    depth += sign == '{' ? 1 : sign == '}' ? -1 : 0;
+                }
+            }
+            if (!isText && depth == 1) {
+                return blanked(file, moved.start(), moved.end());
+            }
+        }
+        return file;
     }
 
     private static byte[] blanked(byte[] file, int from, int to) {

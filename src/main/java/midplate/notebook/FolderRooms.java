@@ -63,6 +63,21 @@ record FolderRooms(Path folder) {
         return folder.resolve("set-aside");
     }
 
+    /** The pictures of plates; there is no such folder before the first is kept. */
+    Path photos() {
+        return folder.resolve("photos");
+    }
+
+    /** The file of a picture. */
+    Path photo(StudyId study, PhotoName name) {
+        return photos().resolve(study.value() + "-" + name.sha256() + ".jpg");
+    }
+
+    /** The names of the files of a picture, whichever study it was kept with. */
+    static String photos(PhotoName name) {
+        return "*-" + name.sha256() + ".jpg";
+    }
+
     /** The file of a study. */
     Path study(StudyId id) {
         return studies().resolve(fileName(id));
@@ -97,21 +112,30 @@ record FolderRooms(Path folder) {
     /** Makes what is missing of the folders inside; refuses files and links in their place. */
     void make() {
         for (Path room : List.of(studies(), earlier(), setAside())) {
-            if (Files.isDirectory(room, LinkOption.NOFOLLOW_LINKS)) {
-                continue;
+            make(room);
+        }
+    }
+
+    /** Makes the folder of pictures where it is missing; refuses a file or a link in its place. */
+    void makePhotos() {
+        make(photos());
+    }
+
+    private void make(Path room) {
+        if (Files.isDirectory(room, LinkOption.NOFOLLOW_LINKS)) {
+            return;
+        }
+        if (Files.exists(room, LinkOption.NOFOLLOW_LINKS)) {
+            throw notAFolder(room);
+        }
+        try {
+            if (!Files.isDirectory(folder, LinkOption.NOFOLLOW_LINKS)) {
+                throw new NoSuchFileException(folder.toString());
             }
-            if (Files.exists(room, LinkOption.NOFOLLOW_LINKS)) {
-                throw notAFolder(room);
-            }
-            try {
-                if (!Files.isDirectory(folder, LinkOption.NOFOLLOW_LINKS)) {
-                    throw new NoSuchFileException(folder.toString());
-                }
-                Files.createDirectory(room);
-                AtomicFile.toDisk(folder);
-            } catch (IOException e) {
-                throw SystemFaults.of(folder, room, e);
-            }
+            Files.createDirectory(room);
+            AtomicFile.toDisk(folder);
+        } catch (IOException e) {
+            throw SystemFaults.of(folder, room, e);
         }
     }
 

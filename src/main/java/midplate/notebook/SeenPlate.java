@@ -17,6 +17,7 @@ import midplate.plate.PlateMeasurement;
 import midplate.plate.PlateReading;
 import midplate.plate.Reading;
 import midplate.plate.Setting;
+import midplate.plate.SpotForm;
 import midplate.plate.SpotMeasurement;
 import midplate.words.Message;
 import midplate.words.Refusal;
@@ -41,8 +42,17 @@ final class SeenPlate {
     record OpenLane(Set<String> labelled, List<Reading> open) {}
 
     /** One spot in one lane, once for each compound in it. */
-    private record Entry(
-            String name, boolean named, int lane, double place, Optional<Reading> typed, OptionalDouble size) {}
+    private record Entry(String name, boolean named, int lane, double place, Optional<Reading> typed, Look look) {}
+
+    /** What was told of a spot beside its place. */
+    private record Look(OptionalDouble sizeMm, OptionalDouble errorMm, Optional<SpotForm> shape) {
+        SpotMeasurement of(String name, double centreMm) {
+            return SpotMeasurement.of(name, centreMm)
+                    .withSize(sizeMm)
+                    .withError(errorMm)
+                    .withShape(shape);
+        }
+    }
 
     /** The plate cannot be worked out, and why. */
     private static final class Unread extends Exception {
@@ -145,19 +155,26 @@ final class SeenPlate {
                     double place = number(spot.place());
                     Optional<Reading> typed =
                             spot.given() == Given.RF ? Optional.of(typed(place, setting)) : Optional.empty();
-                    Optional<Entered> size = spot.sizeMm().filter(each -> !each.equals(Entered.NOTHING));
-                    OptionalDouble sizeMm =
-                            size.isPresent() ? OptionalDouble.of(number(size.get())) : OptionalDouble.empty();
+                    Look look = new Look(
+                            ifAny(spot.sizeMm()),
+                            ifAny(spot.errorMm()),
+                            spot.shape().flatMap(SpotForm::byId));
                     for (String name : new LinkedHashSet<>(spot.spots())) {
-                        entries.add(new Entry(name, true, i, place, typed, sizeMm));
+                        entries.add(new Entry(name, true, i, place, typed, look));
                     }
                     if (spot.spots().isEmpty()) {
-                        entries.add(new Entry(UNNAMED + entries.size(), false, i, place, typed, sizeMm));
+                        entries.add(new Entry(UNNAMED + entries.size(), false, i, place, typed, look));
                     }
                 }
             }
         }
         return entries;
+    }
+
+    private static OptionalDouble ifAny(Optional<Entered> entered) throws Unread {
+        return entered.isEmpty() || entered.get().equals(Entered.NOTHING)
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(number(entered.get()));
     }
 
     private static double number(Entered entered) throws Unread {
@@ -189,8 +206,7 @@ final class SeenPlate {
         double start = number(plate.startMm());
         double front = number(plate.frontMm());
         List<SpotMeasurement> spots = entries.stream()
-                .map(entry -> new SpotMeasurement(
-                        entry.name(), centreMm(entry, start, front), entry.size(), OptionalDouble.empty()))
+                .map(entry -> entry.look().of(entry.name(), centreMm(entry, start, front)))
                 .toList();
         return Optional.of(new PlateMeasurement(
                 number(plate.heightMm()), start, front, plate.widthMm().value(), OptionalDouble.empty(), spots));

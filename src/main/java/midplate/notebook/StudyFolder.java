@@ -1,6 +1,8 @@
 package midplate.notebook;
 
 import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
@@ -31,6 +33,7 @@ public final class StudyFolder implements AutoCloseable {
     private final FolderRooms rooms;
     private final FolderLock lock;
     private final KeptFiles files;
+    private final KeptPhotos photos;
     private final StudyIndex index;
     private final Clock clock;
     private final Thread reader;
@@ -40,6 +43,7 @@ public final class StudyFolder implements AutoCloseable {
         this.lock = lock;
         this.clock = clock;
         this.files = new KeptFiles(rooms, format, clock);
+        this.photos = new KeptPhotos(rooms, files);
         this.index = new StudyIndex(rooms, files);
         this.reader = new Thread(this::readAhead, "studies");
     }
@@ -63,6 +67,9 @@ public final class StudyFolder implements AutoCloseable {
             rooms.make();
             for (Path room : List.of(rooms.studies(), rooms.earlier(), rooms.setAside())) {
                 prepare(rooms, room);
+            }
+            if (Files.isDirectory(rooms.photos(), LinkOption.NOFOLLOW_LINKS)) {
+                prepare(rooms, rooms.photos());
             }
             StudyFolder folder = new StudyFolder(rooms, lock, format, clock);
             folder.reader.setDaemon(true);
@@ -97,6 +104,11 @@ public final class StudyFolder implements AutoCloseable {
     /** Where it is. */
     public Path path() {
         return rooms.folder();
+    }
+
+    /** The pictures of plates in it. */
+    public KeptPhotos photos() {
+        return photos;
     }
 
     /** Says in the folder where its page is, for a second process that would like to have it. */

@@ -20,6 +20,7 @@ import java.util.OptionalDouble;
  * @param conditions how it was run, as far as noted
  * @param lanes from left to right
  * @param notSeen ids of compounds that were looked for and not seen
+ * @param photo the picture that was kept of it, if any was
  */
 public record StudyPlate(
         String id,
@@ -34,7 +35,8 @@ public record StudyPlate(
         JarAdditive additive,
         Optional<RunConditions> conditions,
         List<Lane> lanes,
-        List<String> notSeen) {
+        List<String> notSeen,
+        Optional<PlatePhoto> photo) {
     /** Keeps its own copies. */
     public StudyPlate {
         lanes = List.copyOf(lanes);
@@ -70,7 +72,8 @@ public record StudyPlate(
      * @param given how its place was given
      * @param place the height of its centre [mm], or its Rf
      * @param sizeMm its size along the lane [mm], where it was measured
-     * @param shape its shape, in words
+     * @param errorMm standard error of the height of its centre [mm], where a picture told it
+     * @param shape its shape, in words; those of {@link midplate.plate.SpotForm} count in advice
      * @param seen how it was seen, in words
      */
     public record SpotSeen(
@@ -79,6 +82,7 @@ public record StudyPlate(
             Given given,
             Entered place,
             Optional<Entered> sizeMm,
+            Optional<Entered> errorMm,
             Optional<String> shape,
             Optional<String> seen) {
         /** Keeps its own copy. */

@@ -67,6 +67,7 @@ final class PlateFaults {
             length(spotField(i, "centreMm"), spot.centreMm(), Least.ZERO);
             spot.sizeMm().ifPresent(mm -> length(spotField(index, "sizeMm"), mm, Least.ABOVE_ZERO));
             spot.fromLeftMm().ifPresent(mm -> length(spotField(index, "fromLeftMm"), mm, Least.ZERO));
+            spot.errorMm().ifPresent(mm -> error(spotField(index, "errorMm"), mm));
         }
     }
 
@@ -87,6 +88,17 @@ final class PlateFaults {
                                     ? Allowed.closed("0", shown(LONGEST_MM))
                                     : Allowed.leftOpen("0", shown(LONGEST_MM))),
                     Message.of("todo.measure-from-edge")));
+        }
+    }
+
+    private void error(String field, double mm) {
+        if (!(mm > 0 && mm <= SpotMeasurement.LARGEST_ERROR_MM)) {
+            faults.add(new Refusal(
+                    field,
+                    Message.of("plate.height-error-out-of-range"),
+                    Double.toString(mm),
+                    Allowed.mm(Allowed.leftOpen("0", shown(SpotMeasurement.LARGEST_ERROR_MM))),
+                    Message.of("todo.give-height-error")));
         }
     }
 

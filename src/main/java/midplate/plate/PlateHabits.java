@@ -52,7 +52,7 @@ final class PlateHabits {
         habits.solvent();
         for (SpotMeasurement spot : plate.spots()) {
             habits.ends(spot);
-            habits.streak(spot);
+            habits.look(spot);
             habits.side(spot);
         }
         habits.lanes();
@@ -63,6 +63,15 @@ final class PlateHabits {
     static boolean isStreak(PlateMeasurement plate, SpotMeasurement spot) {
         double size = spot.sizeMm().orElse(0);
         return size > STREAK_MM || size > STREAK_PART * plate.runMm();
+    }
+
+    /** Variance of a spot's centre in one lane [mm²]: what was worked out elsewhere, else that of a streak or of a compact spot. */
+    static double centreVariance(PlateMeasurement plate, SpotMeasurement spot) {
+        if (spot.errorMm().isPresent()) {
+            return spot.errorMm().getAsDouble() * spot.errorMm().getAsDouble();
+        }
+        boolean spread = isStreak(plate, spot) || spot.shape().orElse(SpotForm.COMPACT) != SpotForm.COMPACT;
+        return spread ? RulerError.streakVariance(2 * spot.halfSizeMm()) : RulerError.compactVariance();
     }
 
     private void startAtEdge() {
@@ -128,12 +137,19 @@ final class PlateHabits {
         }
     }
 
-    private void streak(SpotMeasurement spot) {
-        if (isStreak(plate, spot)) {
+    /** What makes a spot's middle say little: told once, the worst that is known of it. */
+    private void look(SpotMeasurement spot) {
+        SpotForm form = spot.shape().orElse(SpotForm.COMPACT);
+        double error = RulerError.ofRf(rfFrom(plate.startMm(), spot), plate.runMm(), centreVariance(plate, spot));
+        if (form == SpotForm.SHARP_HEAD) {
+            warnings.add(Message.of("plate.spot-overloaded", "spot", spot.spot(), "rfError", error));
+        } else if (form == SpotForm.MERGED) {
+            warnings.add(Message.of("plate.spot-merged", "spot", spot.spot(), "rfError", error));
+        } else if (isStreak(plate, spot)) {
             double size = 2 * spot.halfSizeMm();
-            double error =
-                    RulerError.ofRf(rfFrom(plate.startMm(), spot), plate.runMm(), RulerError.streakVariance(size));
             warnings.add(Message.of("plate.spot-streak", "spot", spot.spot(), "sizeMm", size, "rfError", error));
+        } else if (form == SpotForm.STREAK) {
+            warnings.add(Message.of("plate.spot-drawn-out", "spot", spot.spot(), "rfError", error));
         }
     }
 

@@ -16,8 +16,12 @@ import midplate.words.Refusal;
  * from the plate's lower edge. A spot that reaches either line is a bound and no number: with d its size and L = f − s, c −
  * s ≤ d/2 gives "at most d/(2L)" and f − c ≤ d/2 gives "at least 1 − d/(2L)".
  *
- * <p>Lines in the wrong order, a run below 5 mm, a spot clearly outside the run: refused. The error is that of the ruler
- * alone ({@link RulerError}); how plates differ among themselves is for the model to know.
+ * <p>Lines in the wrong order, a run below 5 mm, a spot clearly outside the run: refused. The error is that of the lengths
+ * alone ({@link RulerError}); how plates differ among themselves is for the model to know. The centre of a spot in one lane has the
+ * variance V [mm²]: e² where its standard error e was worked out elsewhere ({@link SpotMeasurement#errorMm}); else σ² + d²/12 of a streak,
+ * which is a spot that is one by its length d or was called {@code streak}, {@code sharp-head} or {@code merged}; else σ² of the ruler. Of a
+ * spot in n lanes, each with a V of its own, the mean of the centres has the larger of ΣV/n² and s²/n, with s² the variance seen between the
+ * lanes.
  */
 public final class PlateReading {
     /** The same spot in two lanes should not differ by more than this in Rf [1]; common practice, no source. */
@@ -93,20 +97,18 @@ public final class PlateReading {
         return lanes.stream().mapToDouble(SpotMeasurement::centreMm).sum() / lanes.size();
     }
 
-    /** Variance of the mean centre [mm²]: that of the ruler, or that seen between the lanes where it is larger. */
+    /** Variance of the mean centre [mm²]: that of the lengths, or that seen between the lanes where it is larger. */
     private static double centreVariance(PlateMeasurement plate, List<SpotMeasurement> lanes) {
         int n = lanes.size();
         double mean = meanCentre(lanes);
-        double ruler = 0;
+        double known = 0;
         double seen = 0;
         for (SpotMeasurement spot : lanes) {
-            ruler += PlateHabits.isStreak(plate, spot)
-                    ? RulerError.streakVariance(2 * spot.halfSizeMm())
-                    : RulerError.compactVariance();
+            known += PlateHabits.centreVariance(plate, spot);
             seen += (spot.centreMm() - mean) * (spot.centreMm() - mean);
         }
         double between = n > 1 ? seen / (n - 1) : 0;
-        return Math.max(ruler / n, between) / n;
+        return Math.max(known / n, between) / n;
     }
 
     private static void lanesDiffer(

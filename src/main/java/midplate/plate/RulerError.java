@@ -1,7 +1,7 @@
 package midplate.plate;
 
 /**
- * What an error of the ruler does to an Rf.
+ * What an error of a length, read with a ruler or worked out from a picture, does to an Rf.
  *
  * <p>Rf = (c − s)/(f − s) with c the spot's centre, s the start line, f the front, all in mm, and L = f − s. Its slopes
  * are ∂Rf/∂c = 1/L, ∂Rf/∂s = −(1 − Rf)/L, ∂Rf/∂f = −Rf/L (own algebra). With independent errors of variance V_c in the

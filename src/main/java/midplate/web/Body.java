@@ -22,10 +22,15 @@ final class Body {
 
     /** The same, with what to do where it is too large. */
     static byte[] of(Context ctx, Message todo) {
+        return of(ctx, Exchange.MOST_BYTES, todo);
+    }
+
+    /** The same, up to another limit [bytes]. */
+    static byte[] of(Context ctx, int most, Message todo) {
         try {
             InputStream in = ctx.req().getInputStream();
-            byte[] bytes = in.readNBytes(Exchange.MOST_BYTES + 1);
-            if (bytes.length <= Exchange.MOST_BYTES) {
+            byte[] bytes = in.readNBytes(most + 1);
+            if (bytes.length <= most) {
                 return bytes;
             }
             drop(in);
@@ -36,9 +41,9 @@ final class Body {
                 413,
                 new Refusal(
                         "request",
-                        Message.of("fault.too-large", "most", Exchange.MOST_BYTES),
-                        "more than " + Exchange.MOST_BYTES + " bytes",
-                        Message.of("allowed.bytes", "interval", Allowed.closed(0, Exchange.MOST_BYTES)),
+                        Message.of("fault.too-large", "most", most),
+                        "more than " + most + " bytes",
+                        Message.of("allowed.bytes", "interval", Allowed.closed(0, most)),
                         todo));
     }
 

@@ -6,6 +6,7 @@ import io.javalin.http.HttpResponseException;
 import java.util.Locale;
 import java.util.UUID;
 import midplate.notebook.FolderFault;
+import midplate.notebook.NoSuchPhoto;
 import midplate.notebook.NoSuchStudy;
 import midplate.notebook.StudyConflict;
 import midplate.wire.BadInput;
@@ -32,6 +33,7 @@ final class Failures {
         routes.exception(Turned.class, (turned, ctx) -> tell(ctx, turned.status(), turned.refusal()));
         routes.exception(BadInput.class, (bad, ctx) -> body(ctx, status(bad.kind()), ErrorBody.of(bad.faults())));
         routes.exception(NoSuchStudy.class, (gone, ctx) -> tell(ctx, 404, gone.refusal()));
+        routes.exception(NoSuchPhoto.class, (gone, ctx) -> tell(ctx, 404, gone.refusal()));
         routes.exception(StudyConflict.class, (conflict, ctx) -> {
             StudyRoutes.tag(ctx, conflict.now().tag());
             tell(ctx, 412, conflict.refusal());

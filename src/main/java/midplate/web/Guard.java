@@ -14,7 +14,7 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * Lets in only what this machine's own page, or a program run by the same person, may send: the right Host, writes from
- * the same origin, JSON only, a known way to ask.
+ * the same origin, JSON only (a picture where one is to be kept), a known way to ask.
  */
 final class Guard {
     /** What the page may load and who may frame it: itself, and nobody. */
@@ -26,6 +26,9 @@ final class Guard {
 
     /** What a part may load if somebody opens it by itself: nothing. */
     static final String PART_POLICY = "default-src 'none'";
+
+    /** What works beside the page may load its own parts and nothing else: it can send nothing anywhere. */
+    static final String WORKER_POLICY = "default-src 'none'; script-src 'self'";
 
     private static final Set<HandlerType> READING = Set.of(HandlerType.GET, HandlerType.HEAD);
 
@@ -46,7 +49,7 @@ final class Guard {
     }
 
     private static void headers(Context ctx) {
-        ctx.header("Content-Security-Policy", PART.matcher(ctx.path()).find() ? PART_POLICY : POLICY);
+        ctx.header("Content-Security-Policy", policy(ctx.path()));
         ctx.header("X-Content-Type-Options", "nosniff");
         ctx.header("Referrer-Policy", "no-referrer");
         ctx.header("Cross-Origin-Resource-Policy", "same-origin");
@@ -54,6 +57,13 @@ final class Guard {
             ctx.header("Vary", Tongue.ASKED);
         }
         ctx.header("Cache-Control", ctx.path().startsWith("/api/") ? "no-store" : "no-cache");
+    }
+
+    private static String policy(String path) {
+        if (path.endsWith("/worker.js")) {
+            return WORKER_POLICY;
+        }
+        return PART.matcher(path).find() ? PART_POLICY : POLICY;
     }
 
     private static void host(Context ctx) {
@@ -117,18 +127,21 @@ final class Guard {
     }
 
     private static void mediaType(Context ctx) {
+        boolean photo = PhotoRoutes.takesPicture(ctx.path());
         String came = shown(ctx.contentType());
         String plain = came.replace(" ", "").toLowerCase(Locale.ROOT);
-        boolean json = plain.equals("application/json") || plain.equals("application/json;charset=utf-8");
-        if (!json || ctx.header("Content-Encoding") != null) {
+        boolean right = photo
+                ? plain.equals(PhotoRoutes.JPEG)
+                : plain.equals("application/json") || plain.equals("application/json;charset=utf-8");
+        if (!right || ctx.header("Content-Encoding") != null) {
             throw new Turned(
                     415,
                     new Refusal(
                             "Content-Type",
-                            Message.of("fault.not-json-type"),
-                            json ? "Content-Encoding " + shown(ctx.header("Content-Encoding")) : came,
-                            Message.of("allowed.plain-json"),
-                            Message.of("todo.send-json")));
+                            Message.of(photo ? "fault.not-jpeg-type" : "fault.not-json-type"),
+                            right ? "Content-Encoding " + shown(ctx.header("Content-Encoding")) : came,
+                            Message.of(photo ? "allowed.plain-jpeg" : "allowed.plain-json"),
+                            Message.of(photo ? "todo.send-jpeg" : "todo.send-json")));
         }
     }
 

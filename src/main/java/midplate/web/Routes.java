@@ -47,12 +47,14 @@ final class Routes {
     private final Tongue tongue;
     private final Exchange exchange;
     private final StudyRoutes studies;
+    private final PhotoRoutes photos;
     private final RunRoutes runs;
     private final LessonRoutes lessons;
 
     Routes(Tongue tongue, StudyFolder folder) {
         this.tongue = tongue;
         this.studies = new StudyRoutes(tongue, folder);
+        this.photos = new PhotoRoutes(folder);
         this.runs = new RunRoutes(tongue, folder);
         this.lessons = new LessonRoutes(tongue);
         this.exchange = tongue.in(Language.ENGLISH);
@@ -63,12 +65,14 @@ final class Routes {
         return path.startsWith("/api/")
                 && !METHODS.containsKey(path)
                 && !LessonRoutes.METHODS.containsKey(path)
-                && StudyRoutes.methods(path).isEmpty();
+                && StudyRoutes.methods(path).isEmpty()
+                && PhotoRoutes.methods(path).isEmpty();
     }
 
     /** How a path may be asked; a path that is no route can only be read. */
     static Set<HandlerType> methods(String path) {
         return StudyRoutes.methods(path)
+                .or(() -> PhotoRoutes.methods(path))
                 .orElseGet(() -> LessonRoutes.METHODS.getOrDefault(path, METHODS.getOrDefault(path, READ)));
     }
 
@@ -99,6 +103,7 @@ final class Routes {
                 "/api/checks/reaction", reply(ctx -> tongue.of(ctx).reactions().reaction(Body.of(ctx))));
         routes.post("/api/checks/seeing", reply(ctx -> tongue.of(ctx).sight().seeing(Body.of(ctx))));
         studies.add(routes);
+        photos.add(routes);
         runs.add(routes);
         lessons.add(routes);
     }

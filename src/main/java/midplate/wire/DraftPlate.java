@@ -60,6 +60,7 @@ final class DraftPlate {
             Given given,
             Entered place,
             Optional<Entered> sizeMm,
+            Optional<Entered> errorMm,
             Optional<String> shape,
             Optional<String> seen) {}
 

@@ -8,6 +8,7 @@ import midplate.plate.PlateMeasurement;
 import midplate.plate.PlateReading;
 import midplate.plate.Reading;
 import midplate.plate.Setting;
+import midplate.plate.SpotForm;
 import midplate.words.Allowed;
 import midplate.words.Message;
 import midplate.words.Refusal;
@@ -18,7 +19,8 @@ import midplate.words.Refusal;
  */
 final class PlateReader {
     static final List<String> FIELDS = List.of("heightMm", "startMm", "frontMm", "widthMm", "solventLevelMm", "spots");
-    static final List<String> SPOT_FIELDS = List.of("spot", "lane", "centreMm", "rf", "sizeMm", "fromLeftMm");
+    static final List<String> SPOT_FIELDS =
+            List.of("spot", "lane", "centreMm", "rf", "sizeMm", "fromLeftMm", "errorMm", "shape");
 
     /** How a room below calls the plate in its refusals. */
     private static final String BELOW = "plate";
@@ -141,9 +143,11 @@ final class PlateReader {
         Optional<Reading> reading = rf.flatMap(came -> typed.read(fields.path("rf"), came, called, notes));
         OptionalDouble size = fields.number("sizeMm");
         OptionalDouble left = fields.number("fromLeftMm");
+        OptionalDouble error = fields.number("errorMm");
+        Optional<SpotForm> shape = fields.choice("shape", SpotForm.ids()).flatMap(SpotForm::byId);
         return faults.count() > before
                 ? Optional.empty()
-                : Optional.of(new PlateSpots.Entry(index, label, lane, centre, reading, size, left));
+                : Optional.of(new PlateSpots.Entry(index, label, lane, centre, reading, size, left, error, shape));
     }
 
     private int lane(JsonFields fields) {

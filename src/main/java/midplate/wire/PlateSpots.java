@@ -13,6 +13,7 @@ import midplate.plate.Limit;
 import midplate.plate.PlateMeasurement;
 import midplate.plate.PlateReading;
 import midplate.plate.Reading;
+import midplate.plate.SpotForm;
 import midplate.plate.SpotMeasurement;
 import midplate.plate.UnlabelledLane;
 import midplate.plate.UnlabelledSpot;
@@ -40,6 +41,10 @@ final class PlateSpots {
      * @param lane number of its lane, from 1
      * @param centreMm height of its middle [mm], if that was given
      * @param typed its Rf, if that was given
+     * @param sizeMm its length along the run [mm], if that was given
+     * @param fromLeftMm distance of its middle from the left edge [mm], if that was given
+     * @param errorMm standard error of the height of its middle [mm], if that was worked out elsewhere
+     * @param shape what it looks like, if that was said
      */
     record Entry(
             int index,
@@ -48,7 +53,9 @@ final class PlateSpots {
             OptionalDouble centreMm,
             Optional<Reading> typed,
             OptionalDouble sizeMm,
-            OptionalDouble fromLeftMm) {}
+            OptionalDouble fromLeftMm,
+            OptionalDouble errorMm,
+            Optional<SpotForm> shape) {}
 
     PlateSpots(List<Entry> entries) {
         this.entries = List.copyOf(entries);
@@ -91,7 +98,11 @@ final class PlateSpots {
                 double rf = entry.typed().map(Reading::rf).orElse(0.5);
                 return Math.max(0, Math.min(Math.max(startMm, frontMm), startMm + rf * (frontMm - startMm)));
             });
-            spots.add(new SpotMeasurement(name(entry), centre, entry.sizeMm(), entry.fromLeftMm()));
+            spots.add(SpotMeasurement.of(name(entry), centre)
+                    .withSize(entry.sizeMm())
+                    .withFromLeft(entry.fromLeftMm())
+                    .withError(entry.errorMm())
+                    .withShape(entry.shape()));
         }
         return spots;
     }
@@ -108,7 +119,7 @@ final class PlateSpots {
                 known.computeIfAbsent(entry.lane(), key -> new LinkedHashSet<>())
                         .add(entry.label().get());
             } else {
-                Reading reading = entry.typed().orElseGet(() -> worked(worked, name(entry)));
+                Reading reading = reading(name(entry), List.of(entry), plate, worked);
                 unlabelled
                         .computeIfAbsent(entry.lane(), key -> new ArrayList<>())
                         .add(new UnlabelledSpot(entry.index(), reading));
@@ -127,7 +138,10 @@ final class PlateSpots {
         return Optional.ofNullable(worked.readings().get(name)).orElseThrow();
     }
 
-    /** A spot with a name: from its lengths, or where some of its lanes were given by Rf the mean of all. */
+    /**
+     * A spot: from its lengths, or where some of its lanes were given by Rf the mean of all. An Rf that was typed has no error unless one
+     * was worked out elsewhere.
+     */
     private static Reading reading(String label, List<Entry> lanes, PlateMeasurement plate, PlateReading worked) {
         List<Reading> typed = lanes.stream()
                 .flatMap(entry -> entry.typed().stream())
@@ -136,6 +150,16 @@ final class PlateSpots {
         if (typed.isEmpty()) {
             return worked(worked, label);
         }
+        Reading read = mean(typed, lanes, plate);
+        boolean errorKnown = lanes.stream()
+                .anyMatch(each -> each.typed().isPresent() && each.errorMm().isPresent());
+        return errorKnown
+                ? new Reading(read.rf(), read.limit(), worked(worked, label).standardError())
+                : read;
+    }
+
+    /** What was typed, or the mean of it and of what was measured beside it. */
+    private static Reading mean(List<Reading> typed, List<Entry> lanes, PlateMeasurement plate) {
         boolean oneBound = typed.size() == 1 && typed.get(0).limit() != Limit.NONE;
         if ((oneBound || lanes.size() == 1)
                 && lanes.stream().allMatch(each -> each.typed().isPresent())) {

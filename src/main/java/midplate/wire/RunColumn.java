@@ -129,6 +129,7 @@ enum RunColumn {
             "spothoehe"),
     RF("rf", "rfvalue", "rfwert", "retardationfactor", "retentionfactor", "retardationsfaktor", "retentionsfaktor"),
     SIZE("size_mm", "size", "spotsize", "diameter", "spotdiameter", "groesse", "fleckgroesse", "durchmesser"),
+    ERROR("error_mm", "centreerror", "centererror", "errorofcentre", "errorofcenter", "fehlerdermitte", "hoehenfehler"),
     SHAPE("shape", "spotshape", "form", "fleckform"),
     SEEN(
             "seen",

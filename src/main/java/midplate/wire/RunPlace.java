@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.Set;
 import midplate.notebook.Entered;
 import midplate.notebook.StudyPlate.Given;
+import midplate.plate.SpotMeasurement;
 import midplate.words.Allowed;
 import midplate.words.Message;
 import midplate.words.Refusal;
@@ -19,6 +20,8 @@ import midplate.words.Refusal;
  */
 record RunPlace(Given given, Entered place) {
     private static final Message MM = Allowed.mm(Allowed.closed("0", "1000"));
+    private static final Message ERROR_MM =
+            Allowed.mm(Allowed.leftOpen("0", Allowed.number(SpotMeasurement.LARGEST_ERROR_MM)));
     private static final Message UNIT = Allowed.closed(0, 1);
     private static final double LONGEST_MM = 1000;
 
@@ -143,6 +146,14 @@ record RunPlace(Given given, Entered place) {
         Entered millimetres(RunColumn column, String cell) {
             Entered mm = numbers.read(column, cell, plan.factor(column), MM);
             double value = mm.value().orElseThrow();
+            if (column == RunColumn.ERROR && !(value > 0 && value <= SpotMeasurement.LARGEST_ERROR_MM)) {
+                throw new Refusal(
+                        column.id(),
+                        Message.of("plate.height-error-out-of-range"),
+                        ShownText.of(cell),
+                        ERROR_MM,
+                        Message.of("todo.give-height-error"));
+            }
             boolean fits = column == RunColumn.SIZE ? value > 0 : value >= 0;
             if (!(fits && value <= LONGEST_MM)) {
                 throw new Refusal(

@@ -103,7 +103,8 @@ final class RunPlates {
                 Objects.requireNonNullElse(draft.additive, JarAdditive.NONE),
                 Optional.empty(),
                 lanes,
-                notSeen(draft));
+                notSeen(draft),
+                Optional.empty());
     }
 
     private Lane lane(List<DraftPlate.Seen> seen) {
@@ -115,6 +116,7 @@ final class RunPlates {
                         each.given(),
                         each.place(),
                         each.sizeMm(),
+                        each.errorMm(),
                         each.shape(),
                         each.seen()))
                 .toList();

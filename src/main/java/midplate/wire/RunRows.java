@@ -242,14 +242,19 @@ final class RunRows {
             return Optional.empty();
         }
         RunPlace place = places.of(row, start, frontDistance);
-        String size = plan.cell(row, RunColumn.SIZE);
         return Optional.of(new DraftPlate.Seen(
                 names(row, RunColumn.SPOT),
                 place.given(),
                 place.place(),
-                size.isEmpty() ? Optional.empty() : Optional.of(places.millimetres(RunColumn.SIZE, size)),
+                millimetresIfAny(row, RunColumn.SIZE),
+                millimetresIfAny(row, RunColumn.ERROR),
                 textIfAny(row, RunColumn.SHAPE),
                 textIfAny(row, RunColumn.SEEN)));
+    }
+
+    private Optional<Entered> millimetresIfAny(SheetRows.Row row, RunColumn column) {
+        String cell = plan.cell(row, column);
+        return cell.isEmpty() ? Optional.empty() : Optional.of(places.millimetres(column, cell));
     }
 
     private List<String> names(SheetRows.Row row, RunColumn column) {

@@ -96,6 +96,7 @@ final class RunsCsv {
             case CENTRE -> place(spot, Given.CENTRE_MM);
             case RF -> place(spot, Given.RF);
             case SIZE -> spot.flatMap(SpotSeen::sizeMm).map(RunsCsv::cell).orElse("");
+            case ERROR -> spot.flatMap(SpotSeen::errorMm).map(RunsCsv::cell).orElse("");
             case SHAPE -> SafeCell.out(spot.flatMap(SpotSeen::shape).orElse(""));
             case SEEN -> SafeCell.out(spot.flatMap(SpotSeen::seen).orElse(""));
             case NOT_SEEN -> named(plate.notSeen());

@@ -10,6 +10,7 @@ import midplate.catalogue.FunctionalGroups;
 import midplate.catalogue.SolventCatalogue;
 import midplate.notebook.FolderTrouble;
 import midplate.notebook.KeptStudy;
+import midplate.notebook.PhotoName;
 import midplate.notebook.Study;
 import midplate.notebook.StudyId;
 import midplate.notebook.StudyList;
@@ -158,6 +159,11 @@ public final class StudyAnswers {
                 .put("archived", study.keeping() == Study.Keeping.ARCHIVED);
         body.set("notices", JsonWriting.messages(kept.notices(), texts));
         return JsonWriting.text(body);
+    }
+
+    /** Under which name a picture was kept. */
+    public static String photo(PhotoName name) {
+        return JsonWriting.text(JsonWriting.object().put("sha256", name.sha256()));
     }
 
     /** How often this laboratory's advice came true, by all studies that are kept, and what came of each advice of the one asked for. */

@@ -5,6 +5,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import midplate.notebook.Entered;
+import midplate.notebook.PhotoName;
+import midplate.notebook.PlatePhoto;
+import midplate.notebook.PlatePhoto.Light;
 import midplate.notebook.StudyPlate;
 import midplate.notebook.StudyPlate.Given;
 import midplate.notebook.StudyPlate.Lane;
@@ -27,10 +30,11 @@ final class StudyPlateReader {
             "additive",
             "lanes",
             "notSeen");
-    static final List<String> OPTIONAL = List.of("percentStrong", "conditions");
+    static final List<String> OPTIONAL = List.of("percentStrong", "conditions", "photo");
     static final List<String> LANE = List.of("id", "readings");
     static final List<String> READING = List.of("id", "spots");
-    static final List<String> READING_OPTIONAL = List.of("centreMm", "rf", "sizeMm", "shape", "seen");
+    static final List<String> READING_OPTIONAL = List.of("centreMm", "rf", "sizeMm", "errorMm", "shape", "seen");
+    static final List<String> PHOTO = List.of("sha256", "light");
     static final List<String> CONDITIONS =
             List.of("lot", "humidity", "lined", "minutesEquilibrated", "temperatureC", "eluentAge");
 
@@ -64,7 +68,8 @@ final class StudyPlateReader {
                         fields.any("conditions")
                                 .flatMap(conditions -> conditions(fields.path("conditions"), conditions)),
                         fields.each("lanes", StudyFields.MOST, this::lane),
-                        spots.refer(fields, "notSeen")));
+                        spots.refer(fields, "notSeen"),
+                        fields.any("photo").flatMap(photo -> photo(fields.path("photo"), photo))));
     }
 
     private Optional<Lane> lane(String path, Json value) {
@@ -83,6 +88,7 @@ final class StudyPlateReader {
                     given,
                     place,
                     fields.enteredIfAny("sizeMm"),
+                    fields.enteredIfAny("errorMm"),
                     fields.lineIfAny("shape"),
                     fields.lineIfAny("seen"));
         });
@@ -102,6 +108,21 @@ final class StudyPlateReader {
                     Message.of(rf ? "todo.keep-one-place" : "todo.add-field"));
         }
         return rf ? Given.RF : Given.CENTRE_MM;
+    }
+
+    private Optional<PlatePhoto> photo(String path, Json value) {
+        return StudyFields.of(path, value, faults, PHOTO, List.of()).flatMap(fields -> {
+            Optional<PhotoName> name = PhotoName.in(fields.line("sha256"));
+            if (name.isEmpty() && fields.has("sha256")) {
+                fields.fault(
+                        "sha256",
+                        Message.of("fault.no-photo-name"),
+                        Message.of("allowed.photo-name"),
+                        Message.of("todo.give-photo-name"));
+            }
+            Light light = Light.byId(fields.choice("light", Light.ids())).orElse(Light.DAYLIGHT);
+            return name.map(each -> new PlatePhoto(each, light));
+        });
     }
 
     private Optional<RunConditions> conditions(String path, Json value) {

@@ -18,7 +18,7 @@ final class StudyUpgrades {
 
     /** The steps, the first from version 1 to 2; each tells what in a study of its own version cannot be taken. */
     private static final List<BiFunction<Json.Fields, FaultList, Json>> STEPS =
-            List.of(StudyStepTo2::apply, StudyStepTo3::apply, StudyStepTo4::apply);
+            List.of(StudyStepTo2::apply, StudyStepTo3::apply, StudyStepTo4::apply, StudyStepTo5::apply);
 
     /** The version that is written. */
     static final int NEWEST = STEPS.size() + 1;

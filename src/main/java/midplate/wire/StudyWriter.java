@@ -89,6 +89,10 @@ final class StudyWriter {
             lane.readings().forEach(seen -> readings.add(reading(seen)));
         });
         node.set("notSeen", texts(plate.notSeen()));
+        plate.photo()
+                .ifPresent(photo -> node.putObject("photo")
+                        .put("sha256", photo.name().sha256())
+                        .put("light", photo.light().id()));
         return node;
     }
 
@@ -97,6 +101,7 @@ final class StudyWriter {
         node.set("spots", texts(seen.spots()));
         node.set(seen.given() == Given.RF ? "rf" : "centreMm", entered(seen.place()));
         ifEntered(node, "sizeMm", seen.sizeMm());
+        ifEntered(node, "errorMm", seen.errorMm());
         seen.shape().ifPresent(shape -> node.put("shape", shape));
         seen.seen().ifPresent(how -> node.put("seen", how));
         return node;

@@ -57,6 +57,7 @@ public final class Texts {
             "pure",
             "done",
             "seeing",
+            "plate",
             "hrf");
 
     private final String json;

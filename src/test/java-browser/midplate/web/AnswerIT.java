@@ -18,6 +18,7 @@ class AnswerIT extends OnPage {
         page.selectOption("#setting", "class");
         answered(page);
         page.click("#from-where > summary");
+        page.waitForSelector("#from-where .works");
         assertTrue(page.getByText("η = a · c + s · G + t · L").first().isVisible());
         String from = page.textContent("#from-where");
         for (String part : List.of(

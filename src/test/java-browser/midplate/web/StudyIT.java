@@ -286,7 +286,7 @@ class StudyIT extends OnStudies {
 
     /** The invented study of the tests, for the page to fetch. */
     private static void serveStudy(Page page) throws Exception {
-        String study = Files.readString(Path.of("shared/studies/version-4.json"));
+        String study = Files.readString(Path.of("shared/studies/version-5.json"));
         page.route(
                 "**/study-for-test.json",
                 route -> route.fulfill(new Route.FulfillOptions()

@@ -232,7 +232,7 @@ class DamagedFilesTest {
     @Test
     void aFileOfANewerProgramIsLeftByteForByteAndSaidSo() throws IOException {
         byte[] newer = Files.readString(file)
-                .replace("\"version\": 4", "\"version\": 5, \"unheardOf\": {}")
+                .replace("\"version\": 5", "\"version\": 6, \"unheardOf\": {}")
                 .getBytes(StandardCharsets.UTF_8);
         RealStudies.putLongAgo(file, newer);
         openAgain();
@@ -259,7 +259,7 @@ class DamagedFilesTest {
     @Test
     void aFileThatIsAsAMidplateWroteItIsNotCalledDamaged() throws IOException {
         byte[] strange = FileSeal.sealed(
-                "{\"format\": \"midplate-study\", \"version\": 4, \"strange\": 1}".getBytes(StandardCharsets.UTF_8));
+                "{\"format\": \"midplate-study\", \"version\": 5, \"strange\": 1}".getBytes(StandardCharsets.UTF_8));
         RealStudies.putLongAgo(file, strange);
         assertEquals(
                 FolderFault.Kind.UNREADABLE,
@@ -288,7 +288,7 @@ class DamagedFilesTest {
     @Test
     void aChangedVersionNumberIsDamageWhereTheVersionBeforeIsGood() throws IOException {
         byte[] flipped = new String(second, StandardCharsets.ISO_8859_1)
-                .replaceFirst("\"version\": 4", "\"version\": 5")
+                .replaceFirst("\"version\": 5", "\"version\": 6")
                 .getBytes(StandardCharsets.ISO_8859_1);
         assertFalse(Arrays.equals(second, flipped));
         RealStudies.putLongAgo(file, flipped);

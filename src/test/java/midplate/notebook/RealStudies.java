@@ -15,7 +15,7 @@ final class RealStudies {
     static final StudyFiles FORMAT = StudyFiles.builtIn();
     static final StudyId A = new StudyId("20261126-aaaaaaaaaa");
     static final StudyId B = new StudyId("20261126-bbbbbbbbbb");
-    private static final Path EXAMPLE = Path.of("shared", "studies", "version-4.json");
+    private static final Path EXAMPLE = Path.of("shared", "studies", "version-5.json");
 
     private RealStudies() {}
 
@@ -41,6 +41,7 @@ final class RealStudies {
                             seen.given(),
                             seen.place(),
                             seen.sizeMm(),
+                            seen.errorMm(),
                             seen.shape(),
                             seen.seen()));
                 }
@@ -59,7 +60,8 @@ final class RealStudies {
                     plate.additive(),
                     plate.conditions(),
                     lanes,
-                    plate.notSeen()));
+                    plate.notSeen(),
+                    plate.photo()));
         }
         return new Study(
                 id,

@@ -36,7 +36,15 @@ final class ScoredPlates {
     }
 
     static SpotSeen seen(Given given, Entered place, String... spots) {
-        return new SpotSeen("r", List.of(spots), given, place, Optional.empty(), Optional.empty(), Optional.empty());
+        return new SpotSeen(
+                "r",
+                List.of(spots),
+                given,
+                place,
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty());
     }
 
     static Lane lane(SpotSeen... seen) {
@@ -76,7 +84,8 @@ final class ScoredPlates {
                     additive,
                     Optional.empty(),
                     lanes,
-                    notSeen);
+                    notSeen,
+                    Optional.empty());
         }
     }
 

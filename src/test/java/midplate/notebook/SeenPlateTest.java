@@ -14,10 +14,13 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.Instant;
 import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
 import midplate.notebook.GivenAdvice.Foretold;
 import midplate.notebook.ScoredAdvice.Outcome;
 import midplate.notebook.ScoredPlates.Plate;
 import midplate.notebook.StudyPlate.Given;
+import midplate.notebook.StudyPlate.SpotSeen;
 import midplate.plate.Limit;
 import midplate.words.Texts;
 import org.junit.jupiter.api.Test;
@@ -79,7 +82,8 @@ class SeenPlateTest {
                 bare.additive(),
                 bare.conditions(),
                 bare.lanes(),
-                bare.notSeen());
+                bare.notSeen(),
+                bare.photo());
         Study study = study(List.of(advice(20, "s1")), plate);
         Study without = new Study(
                 study.id(),
@@ -99,6 +103,45 @@ class SeenPlateTest {
                 study.checks(),
                 "");
         assertEquals(Outcome.CAME_TRUE, AdviceOutcomes.of(without).get(0).outcome());
+    }
+
+    @Test
+    void anErrorThatAPictureToldCountsAndAFaultyOneIsTold() {
+        for (String error : List.of("0.2", "99")) {
+            SpotSeen seen = withError(mm(35, "s1"), Entered.number(error, Double.parseDouble(error)));
+            assertEquals(Outcome.CAME_TRUE, outcome(advice(20, "s1"), Plate.of("p2", 20, lane(seen))), error);
+        }
+        // own algebra: 35 mm on a run from 10 to 60 mm is Rf 0.5; √(0.2² + 0.25·0.5)/50
+        Study study = study(
+                List.of(advice(20, "s1")),
+                Plate.of("p2", 20, lane(withError(mm(35, "s1"), Entered.number("0.2", 0.2)))));
+        assertEquals(
+                Math.sqrt(0.04 + 0.125) / 50,
+                Objects.requireNonNull(SeenPlate.of(
+                                        study, study.plates().get(study.plates().size() - 1))
+                                .readings()
+                                .get("s1"))
+                        .standardError()
+                        .orElseThrow(),
+                1e-12);
+        for (Entered none : List.of(Entered.number("0", 0), Entered.number("101", 101), Entered.text("o.2"))) {
+            SpotSeen seen = withError(mm(35, "s1"), none);
+            ScoredAdvice scored = only(advice(20, "s1"), Plate.of("p2", 20, lane(seen)));
+            assertEquals(Outcome.NOT_TOLD, scored.outcome(), none.typed());
+            assertEquals("outcome.unreadable", scored.why().key(), none.typed());
+        }
+    }
+
+    private static SpotSeen withError(SpotSeen seen, Entered error) {
+        return new SpotSeen(
+                seen.id(),
+                seen.spots(),
+                seen.given(),
+                seen.place(),
+                seen.sizeMm(),
+                Optional.of(error),
+                Optional.of("compact"),
+                seen.seen());
     }
 
     @Test

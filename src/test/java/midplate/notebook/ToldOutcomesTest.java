@@ -38,6 +38,7 @@ class ToldOutcomesTest {
                     number((Double) rfThenLabel[i]),
                     Optional.empty(),
                     Optional.empty(),
+                    Optional.empty(),
                     Optional.empty()));
         }
         return new Lane("l", seen);
@@ -57,7 +58,8 @@ class ToldOutcomesTest {
                 additive,
                 Optional.empty(),
                 List.of(lanes),
-                List.of());
+                List.of(),
+                Optional.empty());
     }
 
     private static Message told(String additive, List<String> after, StudyPlate plate) throws Exception {
@@ -75,7 +77,7 @@ class ToldOutcomesTest {
                 List.of(new Foretold("s1", 0.5, 0.4, 0.6), new Foretold("s2", 0.5, 0.4, 0.6)),
                 0.8,
                 "measured");
-        Study kept = StudyFiles.builtIn().read(Files.readAllBytes(Path.of("shared", "studies", "version-4.json")));
+        Study kept = StudyFiles.builtIn().read(Files.readAllBytes(Path.of("shared", "studies", "version-5.json")));
         Study study = new Study(
                 kept.id(),
                 "",

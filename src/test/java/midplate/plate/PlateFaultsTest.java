@@ -112,6 +112,20 @@ class PlateFaultsTest {
         assertNoLength("plate.spots[0].fromLeftMm", plate(spot(30).withFromLeft(mm)));
     }
 
+    @ParameterizedTest
+    @ValueSource(doubles = {Double.NaN, -1, 0, Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY, 100.1})
+    void refusesWhatCannotBeTheErrorOfAHeight(double mm) {
+        List<Refusal> faults = PlateReading.faults(plate(spot(30).withError(mm)));
+        assertEquals(
+                List.of("plate.spots[0].errorMm"),
+                faults.stream().map(Refusal::field).toList());
+        assertEquals("plate.height-error-out-of-range", faults.get(0).reason().key());
+        assertEquals("(0, 100] mm", English.said(faults.get(0).allowed()));
+        for (double good : new double[] {Double.MIN_VALUE, 0.2, 100}) {
+            assertDoesNotThrow(() -> PlateReading.of(plate(spot(30).withError(good))));
+        }
+    }
+
     @Test
     void zeroIsALengthForAStartLineAndNoneForAPlate() {
         assertDoesNotThrow(() -> PlateReading.of(PlateMeasurement.of(70, 0, 60)));

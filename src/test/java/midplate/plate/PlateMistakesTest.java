@@ -52,6 +52,18 @@ class PlateMistakesTest {
                         PlateMeasurement.of(70, 10, 34, spot("A", 22).withSize(6.1)),
                         PlateMeasurement.of(70, 10, 34, spot("A", 22).withSize(6))),
                 Arguments.of(
+                        "plate.spot-overloaded",
+                        plate(spot("A", 30).withShape(SpotForm.SHARP_HEAD)),
+                        plate(spot("A", 30).withShape(SpotForm.COMPACT))),
+                Arguments.of(
+                        "plate.spot-merged",
+                        plate(spot("A", 30).withShape(SpotForm.MERGED)),
+                        plate(spot("A", 30).withShape(SpotForm.STREAK))),
+                Arguments.of(
+                        "plate.spot-drawn-out",
+                        plate(spot("A", 30).withShape(SpotForm.STREAK)),
+                        plate(spot("A", 30).withShape(SpotForm.STREAK).withSize(8.1))),
+                Arguments.of(
                         "plate.spot-near-edge",
                         plate(spot("A", 30).withFromLeft(4.9)),
                         plate(spot("A", 30).withFromLeft(5))),
@@ -152,6 +164,20 @@ class PlateMistakesTest {
                         spot("A", 20).withFromLeft(20),
                         spot("B", 30).withFromLeft(20.4),
                         spot("C", 40).withFromLeft(20.9))));
+    }
+
+    // Own algebra: start 10, front 60, Rf 0.4: √(0.8² + 0.25·(0.36 + 0.16))/50.
+    @Test
+    void whatASpotLooksLikeIsToldOnceWithTheErrorThatCounts() {
+        List<Message> told =
+                said(plate(spot("A", 30).withSize(14).withError(0.8).withShape(SpotForm.SHARP_HEAD)));
+        assertEquals(
+                List.of("plate.spot-overloaded"),
+                told.stream().map(Message::key).toList());
+        assertEquals(Math.sqrt(0.64 + 0.13) / 50, number(told.get(0), "rfError"), 1e-12);
+        assertTrue(Texts.english().render(told.get(0)).contains("Dilute, and spot it again"));
+        List<Message> streak = said(plate(spot("A", 30).withSize(14).withError(0.8)));
+        assertEquals(Math.sqrt(0.64 + 0.13) / 50, number(streak.get(0), "rfError"), 1e-12);
     }
 
     @Test

@@ -121,6 +121,65 @@ class PlateReadingTest {
         assertEquals(Math.sqrt(12.375) / 50, streak.standardError().orElseThrow(), 1e-12);
     }
 
+    // Own algebra: at Rf 0.5 and L 50 the lines give 0.25·(0.25 + 0.25) = 0.125 mm².
+    @ParameterizedTest
+    @CsvSource({"0.5, 0.25", "1.2, 1.44", "0.1, 0.01", "100, 10000"})
+    void anErrorThatWasWorkedOutElsewhereTakesThePlaceOfTheRulers(double errorMm, double variance) {
+        double expected = Math.sqrt(variance + 0.125) / 50;
+        SpotMeasurement spot = SpotMeasurement.of("A", 35).withError(errorMm);
+        assertEquals(expected, read(spot).standardError().orElseThrow(), 1e-12);
+        for (SpotForm form : SpotForm.values()) {
+            Reading shaped = read(spot.withShape(form).withSize(12));
+            assertEquals(expected, shaped.standardError().orElseThrow(), 1e-12, form + ": its error is known already");
+        }
+    }
+
+    @Test
+    void halfAMillimetreIsTheErrorOfTheRuler() {
+        for (double centre = 10; centre <= 60; centre += 0.5) {
+            assertEquals(
+                    read(SpotMeasurement.of("A", centre)),
+                    read(SpotMeasurement.of("A", centre).withError(0.5)));
+        }
+    }
+
+    // Own algebra: d = 3 mm gives 9/12 = 0.75 mm², the usual 2 mm 4/12; with σ² = 0.25 and 0.125 of the lines.
+    @ParameterizedTest
+    @CsvSource({
+        "STREAK, 1.125, 0.7083333333",
+        "SHARP_HEAD, 1.125, 0.7083333333",
+        "MERGED, 1.125, 0.7083333333",
+        "COMPACT, 0.375, 0.375",
+    })
+    void aShapeThatWasSeenWidensTheErrorAsALengthDoes(SpotForm form, double sized, double unsized) {
+        SpotMeasurement spot = SpotMeasurement.of("A", 35).withShape(form);
+        assertEquals(
+                Math.sqrt(sized) / 50, read(spot.withSize(3)).standardError().orElseThrow(), 1e-12);
+        assertEquals(Math.sqrt(unsized) / 50, read(spot).standardError().orElseThrow(), 1e-11);
+    }
+
+    @Test
+    void aStreakCalledCompactStaysOne() {
+        SpotMeasurement streak = SpotMeasurement.of("A", 35).withSize(12);
+        assertEquals(read(streak), read(streak.withShape(SpotForm.COMPACT)));
+    }
+
+    // Own algebra: variances 0.09, 0.25 (ruler) and 0.25 + 9/12 (streak) sum to 1.34; of the mean 1.34/9.
+    @Test
+    void eachLaneHasItsOwnError() {
+        PlateReading plate = PlateReading.of(PlateMeasurement.of(
+                70,
+                10,
+                60,
+                SpotMeasurement.of("A", 35).withError(0.3),
+                SpotMeasurement.of("A", 35),
+                SpotMeasurement.of("A", 35).withSize(3).withShape(SpotForm.STREAK)));
+        assertEquals(
+                Math.sqrt(1.34 / 9 + 0.125) / 50,
+                plate.readings().values().iterator().next().standardError().orElseThrow(),
+                1e-12);
+    }
+
     @Test
     void anEmptyPlateHasNoReadings() {
         assertTrue(PlateReading.of(PlateMeasurement.of(70, 10, 60)).readings().isEmpty());
@@ -192,6 +251,34 @@ class PlateReadingTest {
         Reading far = read(200, start, start + longer, SpotMeasurement.of("A", start + part * longer));
         assertEquals(low.rf(), far.rf(), 1e-12);
         assertTrue(far.standardError().orElseThrow() < low.standardError().orElseThrow());
+    }
+
+    @ParameterizedTest
+    @MethodSource("seeds")
+    void aLargerErrorOfAnyLaneNeverMakesTheReadingSurer(int seed) {
+        Random random = new Random(seed);
+        PlateMeasurement plate = anyPlate(random, 1);
+        List<SpotMeasurement> lanes = new ArrayList<>();
+        for (int lane = 0; lane < 3; lane++) {
+            double centre = plate.startMm() + between(random, 0.3, 0.6) * plate.runMm();
+            lanes.add(SpotMeasurement.of("A", centre).withError(between(random, 0.05, 3)));
+        }
+        double before = 0;
+        for (int step = 0; step < 30; step++) {
+            double error = PlateReading.of(PlateMeasurement.of(
+                            plate.heightMm(), plate.startMm(), plate.frontMm(), lanes.toArray(SpotMeasurement[]::new)))
+                    .readings()
+                    .values()
+                    .iterator()
+                    .next()
+                    .standardError()
+                    .orElseThrow();
+            assertTrue(error >= before, error + " after " + before);
+            before = error;
+            int lane = random.nextInt(3);
+            SpotMeasurement less = lanes.get(lane);
+            lanes.set(lane, less.withError(less.errorMm().orElseThrow() * between(random, 1, 1.5)));
+        }
     }
 
     @ParameterizedTest

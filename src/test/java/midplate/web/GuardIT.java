@@ -98,6 +98,13 @@ class GuardIT {
     }
 
     @Test
+    void whatReadsPhotosLoadsItsPartsAndSendsNothing() throws IOException {
+        Sent sent = get("/photo/reading/worker.js", host());
+        assertEquals(200, sent.status(), sent.body());
+        assertEquals("default-src 'none'; script-src 'self'", sent.headers().get("content-security-policy"));
+    }
+
+    @Test
     void listensOnTheLoopbackAddressOnly() {
         assertTrue(server.address().startsWith("http://127.0.0.1:"), server.address());
         assertTrue(port > 0);

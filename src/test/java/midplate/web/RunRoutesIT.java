@@ -143,7 +143,7 @@ class RunRoutesIT {
         try (Stream<Path> files = Files.list(work)) {
             beside = files.map(Path::toString).sorted().toList();
         }
-        byte[] study = Files.readAllBytes(Path.of("shared", "studies", "version-4.json"));
+        byte[] study = Files.readAllBytes(Path.of("shared", "studies", "version-5.json"));
         HttpResponse<String> refused = bring(name, bomb.toByteArray());
         assertEquals(422, refused.statusCode());
         assertEquals("other-kind", json(refused).at("/errors/0/code").asText());

@@ -64,6 +64,7 @@ record Sent(int status, Map<String, String> headers, String body) {
             "pure",
             "done",
             "seeing",
+            "plate",
             "hrf");
 
     /** The texts of a file that a page says on a first visit. */

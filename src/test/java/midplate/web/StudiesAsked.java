@@ -29,7 +29,7 @@ final class StudiesAsked {
 
     /** The kept, invented study under another id. */
     static ObjectNode study(String id) throws IOException {
-        ObjectNode study = (ObjectNode) JSON.readTree(Files.readString(Path.of("shared", "studies", "version-4.json")));
+        ObjectNode study = (ObjectNode) JSON.readTree(Files.readString(Path.of("shared", "studies", "version-5.json")));
         return study.put("id", id);
     }
 

@@ -66,7 +66,7 @@ class StudyListIT extends StudiesServed {
     void aFileOfANewerProgramIsLeftAndToldInTheLanguageAskedFor() throws IOException, InterruptedException {
         HttpResponse<String> made = asked.put(titled("one"), StudiesAsked.NEW);
         Path file = place.resolve("studies").resolve(ID + ".json");
-        String newer = Files.readString(file).replace("\"version\": 4", "\"version\": 99");
+        String newer = Files.readString(file).replace("\"version\": 5", "\"version\": 99");
         Files.writeString(file, newer);
         HttpResponse<String> read = asked.send("GET", PATH, "Accept-Language: de", "");
         assertTold(409, "data", "file-newer", read);

@@ -93,7 +93,7 @@ class StudyTextsIT extends StudiesServed {
         HttpResponse<String> made = asked.send("PUT", path, JSON_TYPE + StudiesAsked.NEW, first);
         assertEquals(201, made.statusCode(), made.body());
         JsonNode study = StudiesAsked.JSON.readTree(asked.get(path).body()).get("study");
-        assertEquals(4, study.get("version").asInt());
+        assertEquals(5, study.get("version").asInt());
         assertEquals("l1", study.at("/plates/0/lanes/0/id").asText());
     }
 }

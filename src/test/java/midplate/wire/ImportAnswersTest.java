@@ -127,7 +127,8 @@ class ImportAnswersTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"version-1.json, 1", "version-2.json, 1", "version-3.json, 1", "version-4.json, 0"})
+    @CsvSource({"version-1.json, 1", "version-2.json, 1", "version-3.json, 1", "version-4.json, 1", "version-5.json, 0"
+    })
     void aStudyOfAnyVersionIsReadAndBroughtToTheNewest(String file, int notes) throws IOException {
         byte[] bytes = Files.readAllBytes(Path.of("shared", "studies", file));
         String answered = answer(request("anything.png", bytes));
@@ -141,7 +142,7 @@ class ImportAnswersTest {
 
     @Test
     void aStudyWithFaultsIsRefusedWithAllOfThemAndANewerOneByItsVersion() throws IOException {
-        ObjectNode study = (ObjectNode) JSON.readTree(Files.readString(Path.of("shared", "studies", "version-4.json")));
+        ObjectNode study = (ObjectNode) JSON.readTree(Files.readString(Path.of("shared", "studies", "version-5.json")));
         study.put("title", 5).put("setting", "moon");
         List<Fault> faults = refused(request("x.json", study.toString().getBytes(StandardCharsets.UTF_8)));
         assertEquals(

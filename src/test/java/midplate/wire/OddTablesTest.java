@@ -56,7 +56,7 @@ class OddTablesTest {
     @Test
     void plateAndSpotsThatOnlyAnAdviceStillNamesDoNotComeToMeanSomethingElse() throws IOException {
         ObjectNode into = (ObjectNode)
-                new ObjectMapper().readTree(Files.readString(Path.of("shared", "studies", "version-4.json")));
+                new ObjectMapper().readTree(Files.readString(Path.of("shared", "studies", "version-5.json")));
         ObjectNode advice = (ObjectNode) into.path("advices").get(0);
         ((ArrayNode) advice.path("after")).add("p3");
         ((ArrayNode) advice.path("spots"))

@@ -23,6 +23,8 @@ import midplate.notebook.Entered;
 import midplate.notebook.GivenAdvice;
 import midplate.notebook.JarAdditive;
 import midplate.notebook.NextJar;
+import midplate.notebook.PhotoName;
+import midplate.notebook.PlatePhoto;
 import midplate.notebook.Study;
 import midplate.notebook.StudyBed;
 import midplate.notebook.StudyColumn;
@@ -195,7 +197,16 @@ public final class RandomStudies {
                         perhaps(this::entered),
                         perhaps(() -> one(ODD)))),
                 some(3, () -> new StudyPlate.Lane(names.next("l"), some(4, () -> seen(names, spots)))),
-                chosen(spots, 2));
+                chosen(spots, 2),
+                perhaps(this::photo));
+    }
+
+    private PlatePhoto photo() {
+        StringBuilder name = new StringBuilder();
+        for (int i = 0; i < 64; i++) {
+            name.append(Character.forDigit(random.nextInt(16), 16));
+        }
+        return new PlatePhoto(new PhotoName(name.toString()), one(List.of(PlatePhoto.Light.values())));
     }
 
     private StudyPlate.SpotSeen seen(Names names, List<String> spots) {
@@ -204,6 +215,7 @@ public final class RandomStudies {
                 chosen(spots, 2),
                 one(List.of(StudyPlate.Given.values())),
                 entered(),
+                perhaps(this::entered),
                 perhaps(this::entered),
                 perhaps(() -> one(ODD)),
                 perhaps(() -> one(ODD)));

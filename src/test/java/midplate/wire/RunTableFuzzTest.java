@@ -127,7 +127,7 @@ class RunTableFuzzTest {
     @ValueSource(longs = {1, 2, 3, 4})
     void nothingButAnAnswerOrFaultsComesOut(long seed) throws IOException {
         Random random = new Random(seed);
-        ObjectNode kept = (ObjectNode) JSON.readTree(Files.readString(Path.of("shared", "studies", "version-4.json")));
+        ObjectNode kept = (ObjectNode) JSON.readTree(Files.readString(Path.of("shared", "studies", "version-5.json")));
         int answered = 0;
         int plates = 0;
         for (int i = 0; i < Integer.getInteger("midplate.fuzz", 150); i++) {

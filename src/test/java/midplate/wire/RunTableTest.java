@@ -322,7 +322,7 @@ class RunTableTest {
 
     @Test
     void platesGoIntoAStudyBesideThoseThatAreThere() throws IOException {
-        String into = Files.readString(Path.of("shared", "studies", "version-4.json"));
+        String into = Files.readString(Path.of("shared", "studies", "version-5.json"));
         byte[] file = "plate,eluent,spot,Rf\np1,3:1,A,0.4\np1,3:1,new,0.6\n".getBytes(StandardCharsets.UTF_8);
         JsonNode answer = read(file, "\"into\": " + into);
         List<String> spots = new ArrayList<>();

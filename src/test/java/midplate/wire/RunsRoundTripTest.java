@@ -117,6 +117,7 @@ class RunsRoundTripTest {
                 given,
                 number(one(given == Given.RF ? NUMBERS : LENGTHS)),
                 random.nextInt(3) == 0 ? Optional.of(number("2.5")) : Optional.empty(),
+                random.nextInt(3) == 0 ? Optional.of(number("0.35")) : Optional.empty(),
                 random.nextInt(3) == 0 ? Optional.of(one(NAMES)) : Optional.empty(),
                 random.nextInt(3) == 0 ? Optional.of("UV 254, \"stain\"") : Optional.empty());
     }
@@ -161,13 +162,14 @@ class RunsRoundTripTest {
                     spots.stream()
                             .map(StudySpot::id)
                             .filter(id -> !read.contains(id) && random.nextInt(4) == 0)
-                            .toList()));
+                            .toList(),
+                    Optional.empty()));
         }
         return plates;
     }
 
     private static Study study(List<StudySpot> spots, List<StudyPlate> plates) throws IOException, UnreadableStudy {
-        Study kept = StudyFiles.builtIn().read(Files.readAllBytes(Path.of("shared", "studies", "version-4.json")));
+        Study kept = StudyFiles.builtIn().read(Files.readAllBytes(Path.of("shared", "studies", "version-5.json")));
         return new Study(
                 kept.id(),
                 kept.title(),
@@ -224,11 +226,13 @@ class RunsRoundTripTest {
                                                         each.given(),
                                                         each.place(),
                                                         each.sizeMm(),
+                                                        each.errorMm(),
                                                         each.shape(),
                                                         each.seen()))
                                                 .toList()))
                                 .toList(),
-                        plate.notSeen().stream().map(names::get).toList()))
+                        plate.notSeen().stream().map(names::get).toList(),
+                        Optional.empty()))
                 .toList();
     }
 
@@ -249,7 +253,7 @@ class RunsRoundTripTest {
 
     @Test
     void theKeptStudyComesBackButForAPlaceThatIsNoNumber() throws IOException, UnreadableStudy {
-        Study kept = StudyFiles.builtIn().read(Files.readAllBytes(Path.of("shared", "studies", "version-4.json")));
+        Study kept = StudyFiles.builtIn().read(Files.readAllBytes(Path.of("shared", "studies", "version-5.json")));
         RunTable.Runs back = read(RunsCsv.of(kept));
         assertEquals(1, back.read().rejected().size());
         assertEquals("1x", back.read().rejected().get(0).why().came());
@@ -273,6 +277,7 @@ class RunsRoundTripTest {
                 Given.RF,
                 number("0.35"),
                 Optional.empty(),
+                Optional.empty(),
                 Optional.of("+A1"),
                 Optional.of("-A1"));
         StudyPlate plate = new StudyPlate(
@@ -288,7 +293,8 @@ class RunsRoundTripTest {
                 JarAdditive.NONE,
                 Optional.empty(),
                 List.of(new Lane("l1", List.of(seen))),
-                List.of());
+                List.of(),
+                Optional.empty());
         String row = RunsCsv.of(study(spots, List.of(plate))).split("\r\n", -1)[1];
         List<String> cells = SheetRows.of("x\n" + row, ',').rows().get(1).cells();
         assertEquals("'=1+1 + @x", cells.get(RunColumn.SPOT.ordinal()));
@@ -303,6 +309,6 @@ class RunsRoundTripTest {
         assertTrue(RunsCsv.of(study(spots(), List.of()))
                 .startsWith(
                         "\uFEFFplate,weak,strong,percent_strong,eluent,additive,height_mm,width_mm,start_mm,front_mm,lane,spot,centre_mm,rf,"
-                                + "size_mm,shape,seen,not_seen\r\n"));
+                                + "size_mm,error_mm,shape,seen,not_seen\r\n"));
     }
 }

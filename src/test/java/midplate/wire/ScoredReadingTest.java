@@ -16,6 +16,7 @@ import midplate.notebook.ScoredAdvice;
 import midplate.notebook.ScoredAdvice.SpotOutcome;
 import midplate.notebook.Study;
 import midplate.plate.Limit;
+import midplate.plate.SpotForm;
 import midplate.words.Texts;
 import org.junit.jupiter.api.Test;
 
@@ -53,6 +54,12 @@ class ScoredReadingTest {
                 if (random.nextInt(3) == 0) {
                     seen.put("sizeMm", 1 + random.nextInt(9));
                 }
+                if (random.nextInt(3) == 0) {
+                    seen.put("errorMm", random.nextInt(40) / 10.0); // 0 is refused
+                }
+                if (random.nextInt(3) == 0) {
+                    seen.put("shape", SpotForm.ids().get(random.nextInt(4)));
+                }
             }
         }
         return plate;
@@ -81,7 +88,7 @@ class ScoredReadingTest {
     }
 
     private static ScoredAdvice scored(ObjectNode plate) throws IOException {
-        ObjectNode study = (ObjectNode) JSON.readTree(Files.readString(Path.of("shared", "studies", "version-4.json")));
+        ObjectNode study = (ObjectNode) JSON.readTree(Files.readString(Path.of("shared", "studies", "version-5.json")));
         study.putArray("plates").add(plate);
         ArrayNode spots = ((ObjectNode) study.at("/advices/0")).putArray("spots");
         for (String id : new String[] {"s1", "s2", "s3"}) {

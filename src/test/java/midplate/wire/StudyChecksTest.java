@@ -28,7 +28,7 @@ class StudyChecksTest {
     private static final ObjectMapper JSON = new ObjectMapper();
 
     private static ObjectNode kept() throws IOException {
-        return (ObjectNode) JSON.readTree(Files.readString(Path.of("shared", "studies", "version-4.json")));
+        return (ObjectNode) JSON.readTree(Files.readString(Path.of("shared", "studies", "version-5.json")));
     }
 
     private static Study read(String json) {

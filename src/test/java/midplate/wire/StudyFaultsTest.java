@@ -88,7 +88,7 @@ class StudyFaultsTest {
                 "/version           | 0                         | version no-version",
                 "/version           | 1.5                       | version no-version",
                 "/version           | \"3\"                     | version no-version",
-                "/version           | 5                         | version newer-study",
+                "/version           | 6                         | version newer-study",
                 "/version           | 1e300                     | version newer-study",
                 "/id                | \"../../etc/passwd\"      | id no-study-id",
                 "/id                | \"20261026-P3H8D5WZ2N\"   | id no-study-id",
@@ -235,6 +235,35 @@ class StudyFaultsTest {
         assertEquals(List.of("column unknown-field"), told(with(2, "/column", "{}")));
     }
 
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "/plates/0/photo        | 7                     | plates[0].photo wrong-type",
+                "/plates/0/photo        | null                  | plates[0].photo wrong-type",
+                "/plates/0/photo/sha256 | gone                  | plates[0].photo.sha256 missing-field",
+                "/plates/0/photo/sha256 | \"../../etc/passwd\"  | plates[0].photo.sha256 no-photo-name",
+                "/plates/0/photo/sha256 | \"BA7816BF\"          | plates[0].photo.sha256 no-photo-name",
+                "/plates/0/photo/light  | gone                  | plates[0].photo.light missing-field",
+                "/plates/0/photo/light  | \"UV 254\"            | plates[0].photo.light unknown-choice",
+                "/plates/0/photo/width  | 900                   | plates[0].photo.width unknown-field",
+                "/plates/0/lanes/0/readings/0/errorMm | [0.2]   | plates[0].lanes[0].readings[0].errorMm wrong-type",
+                "/plates/0/lanes/0/readings/0/errorMm | null    | plates[0].lanes[0].readings[0].errorMm wrong-type",
+            })
+    void eachFaultOfAPhotoIsToldWithItsPlace(String pointer, String json, String told) throws IOException {
+        assertEquals(List.of(told), told(with(5, pointer, json)));
+    }
+
+    @Test
+    void version4KnewNoPhoto() throws IOException {
+        assertEquals(List.of("plates[0].photo unknown-field"), told(with(4, "/plates/0/photo", "{}")));
+        assertEquals(
+                List.of("plates[0].lanes[0].readings[0].errorMm unknown-field"),
+                told(with(4, "/plates/0/lanes/0/readings/0/errorMm", "0.2")));
+        assertEquals(List.of("plates wrong-type"), told(with(4, "/plates", "7")));
+        assertEquals(List.of("plates[0].lanes wrong-type"), told(with(4, "/plates/0/lanes", "7")));
+    }
+
     @Test
     void anEmptyStudyHasNoSpots() throws IOException {
         assertTrue(told(with(2, "/spots", "[]")).contains("spots no-spots"));
@@ -343,7 +372,7 @@ class StudyFaultsTest {
     @ParameterizedTest
     @ValueSource(
             strings = {
-                "{\"format\": \"midplate-study\", \"version\": 5, \"new\": [[[[[[[",
+                "{\"format\": \"midplate-study\", \"version\": 6, \"new\": [[[[[[[",
                 "{\"format\":\"midplate-study\",\"version\":12}"
             })
     void aFileOfANewerProgramIsKnownByItsBeginning(String file) {
@@ -358,8 +387,8 @@ class StudyFaultsTest {
             delimiter = '|',
             value = {
                 "{\"format\": \"midplate-study\", \"version\": 2             | study-breaks-off",
-                "{\"format\": \"midplate-stuDy\", \"version\": 5}            | at.place",
-                "{\"format\": \"midplate-study\", \"version\": \"4\"}        | at.place",
+                "{\"format\": \"midplate-stuDy\", \"version\": 6}            | at.place",
+                "{\"format\": \"midplate-study\", \"version\": \"5\"}        | at.place",
                 "{\"format\": \"midplate-study\", \"version\": 2,, }        | study-garbled",
                 "''                                                          | no-json",
             })
@@ -386,7 +415,7 @@ class StudyFaultsTest {
     void aMarkThatAnEditorPutBeforeTheFileIsPassedOver() throws IOException, UnreadableStudy {
         Study study = FILES.read(kept(2).getBytes(StandardCharsets.UTF_8));
         assertEquals(study, FILES.read(("\ufeff" + kept(2)).getBytes(StandardCharsets.UTF_8)));
-        String newer = "\ufeff" + kept(2).replace("\"version\": 2", "\"version\": 5");
+        String newer = "\ufeff" + kept(2).replace("\"version\": 2", "\"version\": 6");
         UnreadableStudy unreadable =
                 assertThrows(UnreadableStudy.class, () -> FILES.read(newer.getBytes(StandardCharsets.UTF_8)));
         assertEquals(UnreadableStudy.Kind.NEWER, unreadable.kind());

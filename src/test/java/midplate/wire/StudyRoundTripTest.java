@@ -26,6 +26,7 @@ import midplate.notebook.ColumnStep;
 import midplate.notebook.ComparisonPlate;
 import midplate.notebook.Entered;
 import midplate.notebook.JarAdditive;
+import midplate.notebook.PlatePhoto;
 import midplate.notebook.ReactionPlate;
 import midplate.notebook.ReactionSpecies;
 import midplate.notebook.Study;
@@ -221,6 +222,28 @@ class StudyRoundTripTest {
     }
 
     @Test
+    void whatTheKeptFileSaysOfAPhotoIsInTheStudy() throws IOException, UnreadableStudy {
+        StudyPlate plate = kept("version-5.json").plates().get(0);
+        PlatePhoto photo = plate.photo().orElseThrow();
+        assertEquals(PlatePhoto.Light.UV_254, photo.light());
+        assertTrue(photo.name().sha256().startsWith("ba7816bf"), photo.name().sha256());
+        List<StudyPlate.SpotSeen> seen = plate.lanes().get(0).readings();
+        assertEquals(Optional.of(Entered.number("0.20", 0.2)), seen.get(0).errorMm());
+        assertEquals(Optional.of("sharp-head"), seen.get(0).shape());
+        assertEquals(Optional.empty(), seen.get(1).errorMm());
+        assertEquals(Optional.of(Entered.text("o.4")), seen.get(2).errorMm());
+        assertEquals(Optional.empty(), kept("version-5.json").plates().get(1).photo());
+        for (int version = 1; version < 5; version++) {
+            for (StudyPlate before : kept("version-" + version + ".json").plates()) {
+                assertEquals(Optional.empty(), before.photo());
+                assertTrue(before.lanes().stream()
+                        .flatMap(lane -> lane.readings().stream())
+                        .allMatch(reading -> reading.errorMm().isEmpty()));
+            }
+        }
+    }
+
+    @Test
     void version1IsReadAsItWasAgreed() throws IOException, UnreadableStudy {
         Study study = kept("version-1.json");
         assertEquals(Study.Keeping.AT_HAND, study.keeping());
@@ -316,7 +339,8 @@ class StudyRoundTripTest {
                 plate.additive(),
                 plate.conditions(),
                 plate.lanes(),
-                plate.notSeen());
+                plate.notSeen(),
+                plate.photo());
         assertEquals("0.35", StudyWriter.plate(comma).get("heightMm").toString());
     }
 

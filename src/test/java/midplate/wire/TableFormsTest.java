@@ -216,7 +216,7 @@ class TableFormsTest {
     @Test
     void aSizeThatTheLastPlateLacksIsNotAssumed() throws IOException {
         ObjectNode into = (ObjectNode)
-                new ObjectMapper().readTree(Files.readString(Path.of("shared", "studies", "version-4.json")));
+                new ObjectMapper().readTree(Files.readString(Path.of("shared", "studies", "version-5.json")));
         JsonNode last = into.path("plates").get(into.path("plates").size() - 1);
         ((ObjectNode) last).put("heightMm", "").put("widthMm", 50);
         byte[] file = "spot,centre,start,front\nA,20,10,62\n".getBytes(StandardCharsets.UTF_8);
