@@ -9,10 +9,19 @@ export function partInAddress() {
   return PARTS.find(({ id }) => id === named)?.id;
 }
 
-/** Puts the part that is shown into the address: a step of the browser's history, unless no part stood there. @param {string} id */
+/** The part that was put there last. @type {string | undefined} */
+let kept;
+
+/**
+ * Puts the part that is shown into the address: a step of the browser's history, unless no part stood there. Where it is the part of before and the
+ * address names another, the browser just went there, and what follows it is on its way.
+ * @param {string} id
+ */
 export function keepInAddress(id) {
   const before = partInAddress();
-  if (before === id) return;
+  const isOfBefore = id === kept;
+  kept = id;
+  if (before === id || (isOfBefore && before !== undefined)) return;
   window.history[before === undefined ? "replaceState" : "pushState"](null, "", `#${id}`);
 }
 
