@@ -18,6 +18,7 @@ final class Marks {
     private static final double DIP = 0.05;
     /** How far the top of two together may lie outside their own tops [mm]. */
     private static final double BESIDE = 0.4;
+
     private static final double SEEN_OVER_MM = 0.5;
 
     private final Scene scene;
