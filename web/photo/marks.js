@@ -2,6 +2,7 @@
 /** What is marked on the straightened plate, computed: heights of its lines, Rf and its error, and how proposals join what a hand marked. */
 
 import { errorOfRf } from "../sheet/geometry.js";
+import { frontAt as frontAcross, startAt as startAcross } from "./reading/field.js";
 
 /**
  * @typedef {import("./store.js").Marks} Marks @typedef {import("./store.js").Lane} Lane @typedef {import("./store.js").Spot} Spot
@@ -21,13 +22,10 @@ const USUAL_MM = 3;
 const USUAL_LANE_MM = 5;
 
 /** Height of the start line at a place across. @param {Marks} marks @param {Size} size @param {number} x [mm] */
-export const startAt = ({ start: [left, right] }, { width }, x) => left + ((right - left) * x) / width;
+export const startAt = ({ start }, { width }, x) => startAcross(start, x / width);
 
-/** Height of the front at a place across: the parabola through its three heights. @param {Marks} marks @param {Size} size @param {number} x [mm] */
-export function frontAt({ front: [left, middle, right] }, { width }, x) {
-  const u = x / width;
-  return left * (1 - u) * (1 - 2 * u) + middle * 4 * u * (1 - u) + right * u * (2 * u - 1);
-}
+/** Height of the front at a place across. @param {Marks} marks @param {Size} size @param {number} x [mm] */
+export const frontAt = ({ front }, { width }, x) => frontAcross(front, x / width);
 
 /** Middle of a lane at a height: straight from the start line to the front. @param {Marks} marks @param {Size} size @param {Lane} lane @param {number} mm */
 export function laneXAt(marks, size, lane, mm) {
