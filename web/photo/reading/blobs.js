@@ -30,7 +30,7 @@ export function blobsOf(relief, { start, front }) {
   const [reachX, reachY] = [Math.max(1, Math.round(0.7 * perMmX)), Math.max(1, Math.round(0.7 * perMmY))];
   for (let x = Math.round(perMmX); x < width - perMmX; x++) {
     const share = (x + 0.5) / width;
-    const from = Math.max(reachY, Math.round(rowOf(field, frontAt(front, share) + 0.4)));
+    const from = Math.max(reachY, Math.round(rowOf(field, frontAt(front, share) + 1)));
     const to = Math.min(height - 1 - reachY, Math.round(rowOf(field, startAt(start, share) - 0.6)));
     for (let y = from; y <= to; y++) {
       const at = y * width + x;

@@ -2,17 +2,20 @@
 /**
  * The plate's own density without spots: a polynomial of the fourth degree over the plate and what is left of it smoothed, both fitted
  * by weights that count what is darker than the ground hardly at all (the thought of asymmetric least squares, Eilers and Boelens 2005,
- * from memory, in two dimensions), on cells of a millimetre.
+ * from memory, in two dimensions), on cells of a millimetre. What is left and too broad for a spot is the ground's too.
  */
 
 import { clamp, median, solve } from "./numbers.js";
 import { blurred } from "./small.js";
+import { opened } from "./thin.js";
 
 /** @typedef {import("./field.js").Field} Field */
 
 export const GROUND_DEGREE = 4;
 /** Width of the smoothing of what the polynomial leaves [mm]. */
 export const GROUND_WIDTH_MM = 6;
+/** What is as broad as this both ways is no spot [mm]. */
+export const BROAD_MM = 11;
 
 /** @typedef {{columns: number, rows: number, sizeX: number, sizeY: number, basis: Float64Array[], outer: Uint8Array}} Grid */
 
@@ -115,6 +118,20 @@ function smoothed(rests, weights, grid, sign) {
 }
 
 /**
+ * What is broad both ways, as the rim of a shadow or of a reflection is, by cells: an opening along the rows and one along the columns (see thin.js),
+ * the lesser of both, raised by what they take from an empty plate.
+ * @param {Float32Array} rests above the ground @param {Grid} grid
+ */
+function broadOf(rests, { columns, rows }) {
+  const inner = Float32Array.from(rests, (_, i) => rests[clamp(Math.floor(i / columns), 1, rows - 2) * columns + clamp(i % columns, 1, columns - 2)]);
+  const half = (BROAD_MM - 1) / 2;
+  const along = opened(inner, columns, rows, half, 0);
+  const least = opened(inner, columns, rows, 0, half).map((value, i) => Math.min(value, along[i]));
+  const taken = median(least.map((value, i) => inner[i] - value));
+  return blurred(least.map((value) => value + taken), columns, rows, 1);
+}
+
+/**
  * The ground of a plane.
  * @param {Field} field @param {Float32Array} plane @param {number} sign 1 where spots are darker, −1 where they are brighter
  * @param {((share: number, mm: number) => number) | null} [further] a term that jumps, known everywhere
@@ -126,7 +143,8 @@ export function groundOf(field, plane, sign, further = null, rounds = 9) {
   const { factors, rests, weights } = polynomial(cells, grid, sign, rounds);
   const jump = further ? factors[factors.length - 1] : 0;
   const smooth = smoothed(rests, weights, grid, sign);
-  const sums = Float32Array.from(cells, (cell, i) => cell - rests[i] + smooth[i] - (further ? jump * grid.basis[i][factors.length - 1] : 0));
+  const broad = broadOf(rests.map((rest, i) => sign * (rest - smooth[i])), grid);
+  const sums = Float32Array.from(cells, (cell, i) => cell - rests[i] + smooth[i] + sign * broad[i] - (further ? jump * grid.basis[i][factors.length - 1] : 0));
   return spread(sums, grid, field, jump, further);
 }
 

@@ -6,7 +6,8 @@ import { clamp, median } from "./numbers.js";
 
 /** @typedef {import("./blobs.js").Blob} Blob @typedef {{startXMm: number, frontXMm: number, widthMm: number}} Lane */
 
-const LEAN_MOST = 5;
+/** How far rows lean at most and usually, from start to front, and how close two of them are [mm]. */
+const LEAN = { most: 5, usual: 2 };
 const APART_LEAST = 2.6;
 
 /** How far up between start (0) and front (1). @param {import("./blobs.js").Lines} lines @param {number} widthMm @param {{xMm: number, mm: number}} place */
@@ -32,10 +33,10 @@ export function lanesOf(blobs, lines, widthMm) {
   return middles.map((x) => ({ startXMm: clamp(x, 0, widthMm), frontXMm: clamp(x + lean, 0, widthMm), widthMm: lane }));
 }
 
-/** How far all rows lean from start to front: so that the places of the rows lie closest together. @param {{x: number, up: number, weight: number}[]} places */
+/** How far all rows lean from start to front: so that the places of the rows lie closest together, and not far without need. @param {{x: number, up: number, weight: number}[]} places */
 function leanOf(places) {
-  let best = { lean: 0, value: -Infinity };
-  for (let lean = -LEAN_MOST; lean <= LEAN_MOST; lean += 0.25) {
+  let best = { lean: 0, value: 0 };
+  for (let lean = -LEAN.most; lean <= LEAN.most; lean += 0.25) {
     let value = 0;
     for (let i = 0; i < places.length; i++) {
       for (let j = 0; j < i; j++) {
@@ -43,7 +44,7 @@ function leanOf(places) {
         value += places[i].weight * places[j].weight * Math.exp((-d * d) / 0.9);
       }
     }
-    value *= 1 - 0.012 * Math.abs(lean);
+    value *= Math.exp(-0.5 * (lean / LEAN.usual) ** 2);
     if (value > best.value) best = { lean, value };
   }
   return best.lean;

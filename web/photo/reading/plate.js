@@ -6,9 +6,10 @@ import { fieldOf, frontAt, startAt } from "./field.js";
 import { lanesOf, middleAt, shareUp } from "./lanes.js";
 import { lightOf } from "./light.js";
 import { linesOf } from "./lines.js";
+import { eachOnce, outlinesOf } from "./outlines.js";
 import { cutOf, signalOf } from "./profile.js";
 import { cleaned, reliefOf } from "./relief.js";
-import { eachOnce, outlinesOf, spotOf } from "./spots.js";
+import { spotOf } from "./spots.js";
 
 /** @typedef {import("./light.js").Light} Light @typedef {import("./lanes.js").Lane} Lane @typedef {import("./relief.js").Relief} Relief @typedef {import("./blobs.js").Lines} Lines @typedef {import("./blobs.js").Blob} Blob @typedef {import("./spots.js").Spot} Spot */
 /** @typedef {{field: import("./field.js").Field, light: Light, cleaned: Map<Light, import("./relief.js").Cleaned>, reliefs: Map<string, Relief>}} Plate */

@@ -5,9 +5,10 @@ import { blobsOf } from "./blobs.js";
 import { frontAt, startAt } from "./field.js";
 import { middleAt, shareUp } from "./lanes.js";
 import { clamp } from "./numbers.js";
+import { outlinesOf } from "./outlines.js";
 import { reliefFor, sorted } from "./plate.js";
 import { cutOf, signalOf } from "./profile.js";
-import { outlinesOf, spotOf } from "./spots.js";
+import { spotOf } from "./spots.js";
 
 /** @typedef {import("./plate.js").Plate} Plate @typedef {import("./lanes.js").Lane} Lane @typedef {import("./spots.js").Spot} Spot */
 

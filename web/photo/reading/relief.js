@@ -5,7 +5,7 @@ import { frontAt } from "./field.js";
 import { groundOf } from "./ground.js";
 import { quantile, scatter } from "./numbers.js";
 import { blurred } from "./small.js";
-import { largest, opened, widened } from "./thin.js";
+import { largest, linesOnly, opened, widened } from "./thin.js";
 
 /** @typedef {import("./field.js").Field} Field @typedef {import("./light.js").Light} Light */
 /**
@@ -28,6 +28,8 @@ import { largest, opened, widened } from "./thin.js";
 export const THIN_HALF_MM = 0.36;
 const BESIDE = 0.5;
 const FILL = 0.5;
+/** What is thin but round is a small spot and no line: its least and largest size [mm]. */
+export const DOT = { least: 0.6, most: 1.8 };
 /** Width of the smoothing before looking for spots [mm]. */
 const LOOK = 0.45;
 
@@ -97,7 +99,8 @@ function thinOf(before, sign, { width, height, perMmX, perMmY }, halfX, halfY) {
   const some = every(thin, 11);
   const limit = quantile(some, 0.5) + 5 * scatter(some) + 0.01;
   const mask = Uint8Array.from(thin, (value, i) => (value > limit && value > 0.5 * Math.max(0, beside[i]) ? 1 : 0));
-  return { thin, mask: widened(mask, width, height, 1) };
+  const lines = linesOnly(mask, width, height, { least: DOT.least * perMmX, most: DOT.most * perMmX });
+  return { thin, mask: widened(lines, width, height, 1) };
 }
 
 /** What is masked, by what lies around it. @param {Float32Array} plane @param {Float32Array} rests above a first ground @param {Uint8Array} mask @param {Field} field */

@@ -8,7 +8,7 @@ export const LONG = { mm: 8, share: 0.25 };
 /** How many times as long one way as the other, from the top to a fifth of it. */
 export const TAIL = 2.2;
 
-/** @param {import("./spots.js").Outline} outline @param {number} run start line to front [mm] @returns {Shape} */
+/** @param {import("./outlines.js").Outline} outline @param {number} run start line to front [mm] @returns {Shape} */
 export function shapeOf({ low, high, at, sizeMm, joined, shares }, run) {
   if (sizeMm > LONG.mm || sizeMm > LONG.share * run) return "streak";
   const [below, above] = [at - low, high - at];

@@ -41,6 +41,45 @@ export const opened = (plane, width, height, halfX, halfY) => extreme(extreme(pl
 /** @param {Float32Array} plane @param {number} width @param {number} height @param {number} halfX @param {number} halfY */
 export const largest = (plane, width, height, halfX, halfY) => extreme(plane, width, height, halfX, halfY, -1);
 
+/**
+ * A mask without its dots: pieces as broad as they are high, but for a third, and mostly filled.
+ * @param {Uint8Array} mask @param {number} width @param {number} height @param {{least: number, most: number}} size of a dot, in pixels
+ */
+export function linesOnly(mask, width, height, { least, most }) {
+  const lines = Uint8Array.from(mask);
+  const left = Uint8Array.from(mask);
+  for (let first = 0; first < left.length; first++) {
+    if (!left[first]) continue;
+    const piece = pieceAt(left, width, height, first);
+    const [across, high] = [0, 1].map((way) => extentOf(piece.map((at) => (way === 0 ? at % width : Math.floor(at / width)))));
+    const [short, long] = [Math.min(across, high), Math.max(across, high)];
+    const isDot = short >= least && long <= most && long <= 1.5 * short && piece.length > 0.55 * across * high;
+    if (isDot) for (const at of piece) lines[at] = 0;
+  }
+  return lines;
+}
+
+/** The places that hang together with one, corners too; they are taken out of what is left. @param {Uint8Array} left @param {number} width @param {number} height @param {number} first */
+function pieceAt(left, width, height, first) {
+  const piece = [first];
+  left[first] = 0;
+  for (let i = 0; i < piece.length; i++) {
+    const [x, y] = [piece[i] % width, Math.floor(piece[i] / width)];
+    for (let v = Math.max(0, y - 1); v <= Math.min(height - 1, y + 1); v++) {
+      for (let u = Math.max(0, x - 1); u <= Math.min(width - 1, x + 1); u++) {
+        const at = v * width + u;
+        if (!left[at]) continue;
+        left[at] = 0;
+        piece.push(at);
+      }
+    }
+  }
+  return piece;
+}
+
+/** @param {number[]} places */
+const extentOf = (places) => places.reduce((most, place) => Math.max(most, place), -Infinity) - places.reduce((least, place) => Math.min(least, place), Infinity) + 1;
+
 /** Every place within a distance of one that is set. @param {Uint8Array} mask @param {number} width @param {number} height @param {number} half */
 export function widened(mask, width, height, half) {
   if (half < 1) return mask;

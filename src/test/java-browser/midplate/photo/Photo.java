@@ -9,7 +9,7 @@ import java.util.Locale;
 import java.util.stream.IntStream;
 
 /**
- * An invented picture of an invented plate with the truth about it. Seeds below 1000 are for building, from 5000 for the short test, from 70000
+ * An invented picture of an invented plate with the truth about it. Seeds below 1000 are for building, from 5000 for the short test, from 80000
  * for judging.
  */
 final class Photo {

@@ -27,7 +27,7 @@ class PhotoFiguresTest {
         JsonNode figures = figures();
         long first = figures.get("firstSeed").asLong();
         long last = figures.get("lastSeed").asLong();
-        assertTrue(first >= 70_000, "first seed " + first);
+        assertTrue(first >= 80_000, "first seed " + first);
         assertEquals(figures.get("pictures").asLong(), last - first + 1);
         double error = figures.get("byHand").get(0).get("within").get("error").asDouble();
         assertTrue(error > 0 && error < 0.01, "too few pictures: standard error " + error);
