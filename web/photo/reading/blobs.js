@@ -12,6 +12,8 @@ import { clamp } from "./numbers.js";
 const CLEAR = 5;
 const FAINTEST = 0.04;
 const NARROWEST = 0.5;
+/** How far above the front and below the start line is looked: lines are not exactly where a hand marks them [mm]. */
+const BEYOND = { front: 1, start: 0.6 };
 
 /** @param {Relief} relief @param {Lines} lines @returns {Blob[]} */
 export function blobsOf(relief, { start, front }) {
@@ -30,8 +32,8 @@ export function blobsOf(relief, { start, front }) {
   const [reachX, reachY] = [Math.max(1, Math.round(0.7 * perMmX)), Math.max(1, Math.round(0.7 * perMmY))];
   for (let x = Math.round(perMmX); x < width - perMmX; x++) {
     const share = (x + 0.5) / width;
-    const from = Math.max(reachY, Math.round(rowOf(field, frontAt(front, share) + 1)));
-    const to = Math.min(height - 1 - reachY, Math.round(rowOf(field, startAt(start, share) - 0.6)));
+    const from = Math.max(reachY, Math.round(rowOf(field, frontAt(front, share) + BEYOND.front)));
+    const to = Math.min(height - 1 - reachY, Math.round(rowOf(field, startAt(start, share) - BEYOND.start)));
     for (let y = from; y <= to; y++) {
       const at = y * width + x;
       if (best[at] < CLEAR || smooth[which[at]][at] < FAINTEST || !isTop(best, width, x, y, reachX, reachY)) continue;

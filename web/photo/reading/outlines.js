@@ -14,8 +14,8 @@ export const RISE = { noises: 5, least: 0.04, high: 0.15, onFlank: 0.02, share: 
 
 /** A plateau is longer than this [mm]; its ripples are as deep as this share of its darkening. */
 const PLATEAU = { longer: 10, ripple: 0.35 };
-/** The rims of a ring are within this distance [mm]; on both sides of its middle, from `beside` [mm] on, it is nearly as dark as they are, and darker than the middle by `filled` of what the middle lacks. */
-const RING = { within: 6, ripple: 0.15, beside: 0.5, filled: 0.3 };
+/** The rims of a ring are within this distance [mm]; on both sides of its middle, from `beside` to `reach` [mm], it is nearly as dark as they are, and darker than the middle by `filled` of what the middle lacks. */
+const RING = { within: 6, ripple: 0.15, beside: 0.5, reach: 3, filled: 0.3 };
 
 /** What the top of a peak has to rise above the valleys beside it. @param {number} height @param {number} noise */
 const leastRise = (height, noise) => Math.max(RISE.noises * noise, height > RISE.high ? RISE.onFlank : RISE.least, Math.log1p(RISE.share * Math.expm1(height)));
@@ -53,21 +53,20 @@ function isPlateau(p, q, values, stepMm) {
 /** Whether, between two tops, it is dark on both sides. @param {Peak} p @param {Peak} q @param {Signal} signal @param {Cut} cut @param {Relief} relief */
 function isRing(p, q, { plane, signal }, cut, relief) {
   if (!areAlike(p, q) || (q.at - p.at) * cut.stepMm > RING.within) return false;
-  const { field, smooth } = relief;
-  const sides = (/** @type {number} */ k) => {
-    const row = clamp(Math.round(rowOf(field, cut.fromMm + k * cut.stepMm)), 0, field.height - 1) * field.width;
-    const x = cut.xs[k] * field.perMmX - 0.5;
-    const most = [0, 0];
-    for (let d = RING.beside; d <= 3; d += 1 / field.perMmX) {
-      for (const way of [0, 1]) {
-        const at = clamp(Math.round(x + (way === 0 ? -d : d) * field.perMmX), 0, field.width - 1);
-        most[way] = Math.max(most[way], smooth[plane][row + at]);
-      }
-    }
-    return most;
-  };
   const [least, valley] = [Math.min(p.height, q.height), signal[p.to]];
-  return Math.min(...sides(p.to)) >= Math.max((1 - RING.ripple) * least, valley + RING.filled * (least - valley));
+  const asked = Math.max((1 - RING.ripple) * least, valley + RING.filled * (least - valley));
+  return [-1, 1].every((way) => mostBeside(way, p.to, plane, cut, relief) >= asked);
+}
+
+/** The most beside the middle of a profile's point. @param {number} way −1: to the left, 1: to the right @param {number} k @param {number} plane @param {Cut} cut @param {Relief} relief */
+function mostBeside(way, k, plane, cut, { field, smooth }) {
+  const row = clamp(Math.round(rowOf(field, cut.fromMm + k * cut.stepMm)), 0, field.height - 1) * field.width;
+  let most = 0;
+  for (let mm = RING.beside; mm <= RING.reach; mm += 1 / field.perMmX) {
+    const at = clamp(Math.round((cut.xs[k] + way * mm) * field.perMmX - 0.5), 0, field.width - 1);
+    most = Math.max(most, smooth[plane][row + at]);
+  }
+  return most;
 }
 
 /** What each peak is by itself: the profile where it stands alone, a fitted bell where neighbours run into each other. @param {Peak[]} peaks @param {Float64Array} signal @param {number} stepMm */
