@@ -134,7 +134,7 @@ final class SampleMiddle {
     }
 
     /**
-     * Where a spot truly lies at a share: the half widths of its 90 % band less those of a reading, as squares. Both are taken for
+     * Where a spot truly lies at a share: the halves between which 5 and 95 of 100 readings lie less those of a reading, as squares. Both are taken for
      * what normal and Student curves have.
      */
     Spread spread(int spot, double percent) {
@@ -143,8 +143,8 @@ final class SampleMiddle {
         return new Spread(
                 outlook.rf(spot, percent),
                 band.rf(),
-                deviation(band.rf() - band.low(), noise),
-                deviation(band.high() - band.rf(), noise));
+                deviation(band.rf() - band.percentile5(), noise),
+                deviation(band.percentile95() - band.rf(), noise));
     }
 
     /**

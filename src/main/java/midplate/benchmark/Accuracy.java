@@ -14,8 +14,9 @@ import org.jspecify.annotations.Nullable;
  *
  * @param setting what was asked of what, in words and numbers, by name
  * @param contenders the figures of each contender, by its name and theirs; contenders in the order they ran
- * @param ceilings what could be reached at best: a contender told all else ({@link Told}), by its name, and what a second
- *     series says of the first, under {@value #REPEAT}
+ * @param ceilings what could be reached at best: a contender told all else ({@link Told}), by its name; what a second series says of the
+ *     first, under {@value #REPEAT}; the first contender asked about compounds as it expects them, under {@value #IF_TRUE} ({@link
+ *     ExpectedCompounds}); and what compounds measured together share, under {@value #SHARED_SCATTER}
  * @param neighboursLeftOut contenders trained without the neighbours of what they were asked about, by their names
  * @param plateError contenders on plates that an error of their own moves; see {@link PlateErrorMarks}
  * @param structures contenders that are told structures; see {@link StructureMarks}
@@ -40,6 +41,10 @@ public record Accuracy(
         Map<String, Map<String, Figure>> identity) {
     /** The name of the ceiling that needs no model. */
     static final String REPEAT = "A second series";
+    /** The name of what a model could do if it were true. */
+    static final String IF_TRUE = "If the model were true";
+    /** The name of what is found by {@link SharedScatter}. */
+    static final String SHARED_SCATTER = "Measured together";
 
     private static final String COLUMNS = "columns: ";
 
@@ -232,7 +237,8 @@ public record Accuracy(
         return contenders.keySet().stream().findFirst();
     }
 
-    private static Map<String, Figure> figures(Samples samples, Bootstrap bootstrap) {
+    /** Mean and error of each sample. */
+    static Map<String, Figure> figures(Samples samples, Bootstrap bootstrap) {
         Map<String, Figure> figures = new TreeMap<>();
         samples.byName().forEach((figure, sample) -> figures.put(figure, bootstrap.figure(sample)));
         return figures;

@@ -12,10 +12,10 @@ import java.util.function.Function;
  *
  * <ol>
  *   <li>Accuracy: a figure a row; the first contender, the model it had before with the paired difference, the ceilings (that of
- *       a second series with how many structures stand behind it), all others.
+ *       a second series with how many structures stand behind it, that of compounds as the model expects them), all others.
  *   <li>90 % bands of the program and its simpler forms.
  *   <li>Chances said and come true, a contender a row.
- *   <li>The same after a training without neighbours; plates moved by an error of their own; second plates without labels.
+ *   <li>The same after a training without neighbours; what compounds measured together share; plates moved by an error of their own; second plates without labels.
  * </ol>
  */
 final class AccuracyTable {
@@ -46,6 +46,7 @@ final class AccuracyTable {
         if (!accuracy.neighboursLeftOut().isEmpty()) {
             tables.add(NeighbourTable.of(accuracy));
         }
+        SharedScatterTable.of(accuracy).ifPresent(tables::add);
         if (!accuracy.plateError().isEmpty()) {
             tables.add(PlateErrorTable.of(accuracy));
         }
@@ -91,6 +92,9 @@ final class AccuracyTable {
         }
         if (accuracy.ceilings().containsKey(Accuracy.REPEAT)) {
             columns.add(new Column("a second series", row -> row.repeat(accuracy)));
+        }
+        if (accuracy.ceilings().containsKey(Accuracy.IF_TRUE)) {
+            columns.add(new Column("if the model were true", row -> row.text(accuracy.ceilings(), Accuracy.IF_TRUE)));
         }
         others.forEach(name -> columns.add(new Column(name, row -> row.text(accuracy.contenders(), name))));
         return columns;

@@ -124,6 +124,11 @@ final class AdviserContender implements Contender {
         };
     }
 
+    @Override
+    public Optional<OpenMeasurements> expected(OpenMeasurements like, int number) {
+        return Optional.of(ExpectedCompounds.of(adviser, questions, like, number));
+    }
+
     private static Choice choice(Advice advice) {
         return new Choice(advice.ratio().percentStrong(), advice.forecast().chance());
     }

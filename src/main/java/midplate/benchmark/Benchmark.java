@@ -83,8 +83,20 @@ public final class Benchmark {
         answers(folds).forEach(all::addAll);
         Accuracy accuracy =
                 Accuracy.of(setting(folds), all, new Bootstrap(measurements.series(), plan.resamples(), plan.seed()));
-        return accuracy.withCeiling(
+        return withCeilings(accuracy, all);
+    }
+
+    private Accuracy withCeilings(Accuracy accuracy, Results all) {
+        Accuracy more = accuracy.withCeiling(
                 Accuracy.REPEAT, RepeatMarks.of(measurements).figures(plan.resamples(), plan.seed()));
+        for (Samples samples : all.part(Results.Part.IF_TRUE).values()) {
+            Bootstrap bootstrap = new Bootstrap(samples.members(), plan.resamples(), plan.seed());
+            more = more.withCeiling(Accuracy.IF_TRUE, Accuracy.figures(samples, bootstrap));
+        }
+        for (Samples samples : all.part(Results.Part.SHARED_SCATTER).values()) {
+            more = more.withCeiling(Accuracy.SHARED_SCATTER, SharedScatter.figures(samples));
+        }
+        return more;
     }
 
     private List<Results> answers(List<FoldQuestions> folds) {
@@ -129,6 +141,15 @@ public final class Benchmark {
         }
         if (further.contains(Further.CEILING)) {
             ask(contender, fold, Told.ALL_ELSE, results.samples(Results.Part.CEILINGS, name));
+        }
+        if (further.contains(Further.IF_TRUE)) {
+            contender
+                    .expected(fold.training(), fold.number())
+                    .ifPresent(expected -> results.samples(Results.Part.IF_TRUE, name)
+                            .addAll(ask(contender, RatioTasks.of(expected), fold.platesOf(expected))));
+        }
+        if (further.contains(Further.SHARED_SCATTER)) {
+            SharedScatter.note(fold.wholes(), contender, results.samples(Results.Part.SHARED_SCATTER, name));
         }
         if (further.contains(Further.PLATE_ERROR)) {
             fold.moved().forEach(task -> PlateErrorMarks.mark(task, contender, results));

@@ -2,6 +2,7 @@ package midplate.benchmark;
 
 import java.util.List;
 import java.util.Optional;
+import midplate.inference.OpenMeasurements;
 import midplate.inference.PairName;
 import midplate.plate.Setting;
 
@@ -64,6 +65,17 @@ public interface Contender {
      * @param percents at which each compound is to be foretold [% v/v of ethyl acetate]
      */
     default Optional<Matched> match(HalfLabelled plates, double[] percents) {
+        return Optional.empty();
+    }
+
+    /**
+     * Measurements of compounds that are as the model expects compounds to be, read with the scatter that it expects, at the ratios of
+     * other measurements; nothing from a model that expects none.
+     *
+     * @param like pairs and ratios
+     * @param number a number that no other drawing of this benchmark has; the compounds of two drawings differ by their series
+     */
+    default Optional<OpenMeasurements> expected(OpenMeasurements like, int number) {
         return Optional.empty();
     }
 }

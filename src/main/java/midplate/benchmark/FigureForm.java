@@ -10,6 +10,7 @@ enum FigureForm {
     PERCENT("%.1f ± %.1f %%", 100),
     PERCENT_DIFFERENCE("%+.1f ± %.1f %%", 100),
     SIGNED("%+.3f ± %.3f", 1),
+    CORRELATION("%+.2f ± %.2f", 1),
     SAID("%.2f", 1),
     CAME("%.2f ± %.2f", 1);
 
@@ -39,7 +40,7 @@ enum FigureForm {
         return switch (this) {
             case RF -> RF_DIFFERENCE;
             case PERCENT -> PERCENT_DIFFERENCE;
-            case RF_DIFFERENCE, PERCENT_DIFFERENCE, SIGNED, SAID, CAME -> SIGNED;
+            case RF_DIFFERENCE, PERCENT_DIFFERENCE, SIGNED, CORRELATION, SAID, CAME -> SIGNED;
         };
     }
 

@@ -8,6 +8,7 @@ import midplate.inference.OpenMeasurements;
 /**
  * All that is asked about the structures of one fold, and what may be learned from before.
  *
+ * @param number of the fold, from 1
  * @param training the other folds
  * @param neighbours structures of the training that are too like those asked about; see {@link Neighbours}
  * @param ratios questions about single compounds
@@ -18,6 +19,7 @@ import midplate.inference.OpenMeasurements;
  * @param scouting samples for rounds of plates
  */
 record FoldQuestions(
+        int number,
         OpenMeasurements training,
         Set<String> neighbours,
         List<RatioTask> ratios,
@@ -30,6 +32,7 @@ record FoldQuestions(
     private static final int UNLABELLED_SEED = 1_001;
 
     private static final int PLATE_ERROR_SEED = 2_001;
+    private static final int EXPECTED_SEED = 4_001;
     private static final int SCOUTING_SEED = 3_001;
 
     static FoldQuestions of(OpenMeasurements measurements, Fold fold, Plan plan) {
@@ -37,6 +40,7 @@ record FoldQuestions(
         OpenMeasurements asked = measurements.select(fold, Fold.Part.INSIDE);
         long seed = plan.seed() + fold.index();
         return new FoldQuestions(
+                fold.index() + 1,
                 training,
                 Neighbours.of(asked.structures(), training.structures()),
                 RatioTasks.of(asked),
@@ -50,5 +54,10 @@ record FoldQuestions(
     /** The training without those that are too like the structures asked about. */
     OpenMeasurements trainingWithoutNeighbours() {
         return training.without(neighbours);
+    }
+
+    /** Samples of other compounds, half as many as of those of the fold. */
+    List<PlateTask> platesOf(OpenMeasurements others) {
+        return PlateTasks.of(others, plates.size() / 2, EXPECTED_SEED + number);
     }
 }

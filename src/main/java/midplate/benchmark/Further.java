@@ -2,6 +2,10 @@ package midplate.benchmark;
 
 /** What a contender may be asked beyond the questions that all get; each takes its time. */
 public enum Further {
+    /** The same questions about compounds as the model expects them: what it could do if it were true; see {@link ExpectedCompounds}. */
+    IF_TRUE,
+    /** What compounds measured one after the other have in common beyond the model; see {@link SharedScatter}. */
+    SHARED_SCATTER,
     /** Second plates without labels; see {@link UnlabelledMarks}. */
     UNLABELLED,
     /** The same questions with all else told: the best that a model of this form can do; see {@link Told#ALL_ELSE}. */

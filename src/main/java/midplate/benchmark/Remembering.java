@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import midplate.inference.OpenMeasurements;
 import midplate.inference.PairName;
 import midplate.plate.Setting;
 
@@ -56,6 +57,11 @@ final class Remembering implements Contender {
     @Override
     public Optional<Matched> match(HalfLabelled plates, double[] percents) {
         return asked.match(plates, percents);
+    }
+
+    @Override
+    public Optional<OpenMeasurements> expected(OpenMeasurements like, int number) {
+        return asked.expected(like, number);
     }
 
     private record Round(int spots, Scouted.Way way) {}

@@ -11,6 +11,8 @@ final class Results {
     enum Part {
         CONTENDERS,
         CEILINGS,
+        IF_TRUE,
+        SHARED_SCATTER,
         NEIGHBOURS_LEFT_OUT,
         PLATE_ERROR,
         STRUCTURES,

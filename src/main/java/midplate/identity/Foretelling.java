@@ -26,7 +26,10 @@ final class Foretelling {
     /** Nearer to a line nothing is read [1]. */
     private static final double LEAST_RF = 0.005;
 
-    private static final double BAND = new NormalDistribution(null, 0, 1).inverseCumulativeProbability(0.95);
+    private static final NormalDistribution NORMAL = new NormalDistribution(null, 0, 1);
+    private static final double BAND = NORMAL.inverseCumulativeProbability(0.95);
+    /** Where a band begins at a line up to a tenth lies beyond its other end. */
+    private static final double BESIDE_LINE = NORMAL.inverseCumulativeProbability(0.9);
 
     private final Optional<Adviser> adviser;
     private final Optional<PlateEluent> eluent;
@@ -142,8 +145,9 @@ final class Foretelling {
                     .get(0);
             // both ends, since near a line one of them says nothing: the wider side counts
             double middle = logit(spot.rf());
-            double half = Math.max(logit(spot.high()) - middle, middle - logit(spot.low()));
-            return Optional.of(new Expectation(middle, half / BAND));
+            double up = (logit(spot.high()) - middle) / (spot.low() > 0 ? BAND : BESIDE_LINE);
+            double down = (middle - logit(spot.low())) / (spot.high() < 1 ? BAND : BESIDE_LINE);
+            return Optional.of(new Expectation(middle, Math.max(up, down)));
         } catch (Refusal noModel) {
             // two solvents of which not even theory exists: nothing is foretold
             return Optional.empty();

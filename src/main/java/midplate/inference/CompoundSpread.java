@@ -9,8 +9,8 @@ import org.apache.commons.math3.stat.StatUtils;
 
 /**
  * The spread of traits freed from the normal form: the next compound is taken to be like one of those measured. Compounds crowd
- * in classes that differ in how large they are and how early they climb, so that a reading which says how weakly a compound is
- * held says something of its other traits, too; and after a plate on which a spot ran with the front the shape of the trail is
+ * in classes that differ in how large they are, and days in how early they let them climb, so that a reading which says how weakly a
+ * compound is held says something of the rest, too; and after a plate on which a spot ran with the front the shape of the trail is
  * most of what is known.
  *
  * <p>Each compound becomes a normal curve: mean and covariance of its traits as its readings leave them under the normal

@@ -2,7 +2,7 @@ package midplate.inference;
 
 /** How much compounds of a fitted pair may differ: the model of this program, and simpler ones it is held against. */
 public enum Form {
-    /** In how weakly they are held, in area, and in how early they climb: the model of this program. */
+    /** In how weakly they are held, in area, and in how early the layers of their day let them climb: the model of this program. */
     THREE_TRAITS,
     /**
      * In the first two alone: the model before this one. Readings at the lines are numbers to it, and s is spread alike around a

@@ -1,7 +1,7 @@
 package midplate.inference;
 
 /**
- * How early compounds of each c and s climb: for each column of a {@link TraitGrid}, its nodes of one c and one s, the weights of
+ * How early compounds of each c and s climb at small shares of the strong solvent, by the layers of their days: for each column of a {@link TraitGrid}, its nodes of one c and one s, the weights of
  * its t, sum 1. They are the same whatever c and s turn out to be, so all that is weighed on one grid shares them.
  */
 final class GivenT {

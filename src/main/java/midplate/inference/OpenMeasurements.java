@@ -124,6 +124,11 @@ public final class OpenMeasurements {
         return new OpenMeasurements(sha256, rowsRead, kept, contradictions);
     }
 
+    /** Other rows in place of those read, such as drawn ones; the digest stays that of the file. */
+    public OpenMeasurements withRows(List<Measurement> others) {
+        return new OpenMeasurements(sha256, rowsRead, others, contradictions);
+    }
+
     /** The readings of a pair. Hexane alone belongs to both pairs with hexane: leave it out with {@code above(0)}. */
     public ReadingTable table(PairName pair) {
         return ReadingTable.of(pair, rows);

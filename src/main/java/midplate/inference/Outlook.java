@@ -92,12 +92,16 @@ public final class Outlook {
      * One spot on one plate.
      *
      * @param rf it reads below and above with the same probability [1]
-     * @param low it reads below with probability 0.05 [1]
-     * @param high it reads above with probability 0.05 [1]
+     * @param low lower end of the band that holds the reading with a probability of 0.9 or more: it reads below with probability
+     *     0.05, up to 0.1 where it may well read at the front, since nothing lies above a band that ends there
+     * @param high upper end of the band [1], likewise of what lies above it and the start line
+     * @param percentile5 it reads below with probability 0.05 [1]; the lower end but where the band reaches the front
+     * @param percentile95 it reads above with probability 0.05 [1]; the upper end but where the band reaches the start line
      * @param below chance to read below the window [1]
      * @param above chance to read above it [1]
      */
-    public record Spot(double rf, double low, double high, double below, double above) {}
+    public record Spot(
+            double rf, double low, double high, double percentile5, double percentile95, double below, double above) {}
 
     /**
      * The chance that every spot of some reads inside the window on one plate [1]; the plate's own shared error moves all of
@@ -282,12 +286,30 @@ public final class Outlook {
             }
         }
         ReadingMixture mixture = ReadingMixture.of(bins, knowledge, percent);
+        double percentile5 = mixture.quantile(TAIL);
+        double percentile95 = mixture.quantile(1 - TAIL);
+        double lower = tail(mixture.atFront());
+        double upper = tail(mixture.atStart());
         return new Spot(
                 mixture.quantile(MIDDLE),
-                mixture.quantile(TAIL),
-                mixture.quantile(1 - TAIL),
+                lower > TAIL ? mixture.quantile(lower) : percentile5,
+                upper > TAIL ? mixture.quantile(1 - upper) : percentile95,
+                percentile5,
+                percentile95,
                 Math.min(1, below),
                 Math.min(1, above));
+    }
+
+    /**
+     * What may lie outside a band at one of its ends [1]. A band that reaches a line misses nothing there, so that what is spared at one
+     * end is spent at the other: otherwise it would hold 95 of 100 and not 90. It rises smoothly from 0.05 to 0.1 while the chance to read
+     * at that line rises from 0.05 to 0.15, so that no end of a band leaps or bends as the ratio is changed.
+     *
+     * @param atOtherLine the chance to read at the line of the other end [1]
+     */
+    private static double tail(double atOtherLine) {
+        double on = Math.max(0, Math.min(1, (atOtherLine - TAIL) / (2 * TAIL)));
+        return TAIL * (1 + on * on * (3 - 2 * on));
     }
 
     /**

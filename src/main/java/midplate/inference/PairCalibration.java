@@ -153,8 +153,8 @@ public final class PairCalibration {
     }
 
     /**
-     * Without ethyl acetate nothing covers the surface of the silica; below 10 % of it the surface is covered only in part, and the
-     * eluent may demix on the way. Ether was not measured there; with methanol, and at further ratios, nothing was gained by it.
+     * Without ethyl acetate nothing covers the surface of the silica; below 10 % of it the surface is covered only in part, and what
+     * was run on different days differs. Ether was not measured there; with methanol, and at further ratios, nothing was gained by it.
      */
     private static ShareKind[] kinds(PairName name, double[] percents) {
         ShareKind[] kinds = new ShareKind[percents.length];

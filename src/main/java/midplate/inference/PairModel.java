@@ -9,12 +9,13 @@ import midplate.plate.Setting;
 
 /**
  * What is known about one solvent pair: {@code η = a(p)·c + s·G(p) + t·L(p)}, with G [ln units] the strength curve of the pair over
- * the share p [% v/v] of the strong solvent, L [ln units] how far compounds that climb early are ahead there, c [ln units], s [1]
- * and t [1] the traits of a compound, and η [ln units] the logit of Rf up to what a plate shows near its lines ({@code Rf = (1 + ε₀ + ε₁)/(1 + e^(−η)) − ε₀}, ε small).
+ * the share p [% v/v] of the strong solvent, L [ln units] how far spots are ahead there where the layer lets them climb early, c [ln units] and s [1]
+ * the traits of a compound, t [1] the state of the layers on the day it was run, and η [ln units] the logit of Rf up to what a plate shows near its lines ({@code Rf = (1 + ε₀ + ε₁)/(1 + e^(−η)) − ε₀}, ε small).
  *
  * <p>It is Snyder's law with a measured curve in place of the tabulated one: c holds the compound's adsorption energy, s its
- * area relative to the average. Where the strong solvent covers the surface only in part, compounds that find their place
- * beside it and compounds that must drive it out differ more than c and s say: t tells them apart, and L is 0 elsewhere. In the pure
+ * area relative to the average. Where the strong solvent covers the surface only in part, what was run one day climbs higher or lower than
+ * what was run another day, all of it alike: t says so, and L is 0 elsewhere. Nothing tells on which day the next plate is run, so t is
+ * spread as it was measured, and taken for each spot by itself. In the pure
  * weak solvent nothing covers the surface, and compounds differ in how they are held by a > 1 times as much as beside the strong
  * one, which is Snyder's activity of the sorbent; a is 1 elsewhere. Between the measured shares G, L and a are monotone cubics in ln(p + 1); above the last one G goes
  * on straight in ln(p + 1), as the straight line of Soczewiński does.

@@ -59,4 +59,11 @@ public enum PairName {
         double percent = strong.of(fractions) * 100;
         return OptionalDouble.of(Math.rint(percent * 100) / 100);
     }
+
+    /** The volume fractions [1] of a mixture, in the order of {@link Measurement#fractions}. */
+    public List<Double> fractionsAt(double percent) {
+        return Arrays.stream(OpenSolvent.values())
+                .map(solvent -> solvent == strong ? percent / 100 : solvent == weak ? 1 - percent / 100 : 0.0)
+                .toList();
+    }
 }

@@ -11,6 +11,11 @@ import midplate.plate.Setting;
  * between laboratories 0.05 to 0.10 in Rf. Bench: 0.015 and 0.035; class: 0.02 and 0.06, a value between the last two
  * since a class shares its bottles and its plates. A shared error of d in Rf at 0.5 is 4·d in η.
  *
+ * <p>What is left of a reading when all others of its compound are told goes together in compounds that were measured one after the
+ * other, of unlike structure, and not in compounds of like structure that were measured apart: what they share comes to 0.024 to 0.050 in Rf
+ * midway up the plate ({@code midplate.benchmark.SharedScatter}; figures in the README). So the published range holds for the machine that
+ * measured, too; it is in the calibrated noise of each reading already, and what a hand adds on top stays recalled.
+ *
  * <p>The open repeats agree with that as far as they go: two series of one structure, run at different times in the laboratory
  * that measured, lie 0.04 apart in Rf on average over all their ratios, and 0.02 to 0.04 around that at each. The first is
  * common to the plates of a series, so that most of it is gone from one plate to the next on the same day; how much plates of

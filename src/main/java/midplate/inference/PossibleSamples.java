@@ -103,7 +103,7 @@ public final class PossibleSamples {
 
     /**
      * The share of samples for which no strength between two limits has the true Rf of every spot in a window [1], all spots
-     * climbing alike: what climbs early differs at few ratios only, and there by little.
+     * climbing alike: days differ at few ratios only, and there by little.
      *
      * @param lowRf lower edge of the window [1]
      * @param highRf upper edge [1]

@@ -54,6 +54,16 @@ final class ReadingMixture {
         return new ReadingMixture(bins, knowledge, percent);
     }
 
+    /** The chance to read at the start line [1]. */
+    double atStart() {
+        return belowStart;
+    }
+
+    /** The chance to read at the front [1]. */
+    double atFront() {
+        return 1 - belowFront;
+    }
+
     /** The chance to read below a mark [1]. */
     private double below(int mark) {
         double rf = (double) mark / MARKS;

@@ -4,7 +4,7 @@ package midplate.inference;
 enum ShareKind {
     /** Nothing. */
     PLAIN(1),
-    /** L: compounds that climb early may differ from the others. */
+    /** L: what was run one day may climb sooner than what was run another day. */
     EARLY(0.5),
     /** a: no strong solvent covers the surface. */
     BARE(0.2);

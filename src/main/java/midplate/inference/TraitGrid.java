@@ -4,7 +4,7 @@ import java.util.Arrays;
 
 /**
  * The traits (c, s, t) that are weighed: c [ln units], how weakly a compound is held in the pair's reference mixture; s [1], its
- * area relative to the average compound; t [1], how early it climbs relative to the average compound. Node {@code
+ * area relative to the average compound; t [1], how early the layers of its day let it climb. Node {@code
  * (iS·cCount + iC)·tCount + iT} holds c of iC, s of iS and t of iT.
  */
 final class TraitGrid {

@@ -65,8 +65,8 @@ public record Development(
      *
      * @param name its compound
      * @param rf the Rf to expect [1]
-     * @param low below with probability 0.05 [1]
-     * @param high above with probability 0.05 [1]
+     * @param low lower end of the 90 % band of {@link midplate.inference.Outlook.Spot} [1]
+     * @param high its upper end [1]
      * @param places where it is at each moment
      */
     public record Spot(String name, double rf, double low, double high, List<Place> places) {

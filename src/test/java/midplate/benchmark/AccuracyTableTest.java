@@ -180,4 +180,28 @@ class AccuracyTableTest {
                 "| C third | 0.84 → 0.87 ± 0.02 | – → – | – → – | 0.039 ± 0.002 | – | – | −0.014 ± 0.014 |",
                 lines.get(2));
     }
+
+    @Test
+    void whatIsKnownOfTheLimitsHasItsColumnAndItsTable() {
+        Accuracy accuracy = with(contenders(), Map.of(), Map.of())
+                .withCeiling(Accuracy.IF_TRUE, Map.of(HIT, new Figure(0.9057, 0.0123, 7000)))
+                .withCeiling(
+                        Accuracy.SHARED_SCATTER,
+                        Map.of(
+                                "hexane/ethyl-acetate.below-10.neighbours", new Figure(0.471, 0.152, 406),
+                                "hexane/ethyl-acetate.below-10.neighbours-pairs", new Figure(406, Double.NaN, 406),
+                                "hexane/ethyl-acetate.below-10.alike", new Figure(-0.063, 0.104, 443),
+                                "hexane/ethyl-acetate.below-10.shared", new Figure(0.0501, 0.0082, 406)));
+        List<String> tables = tables(accuracy);
+        List<String> lines = tables.get(0).lines().toList();
+        assertTrue(lines.get(0).contains("| a second series | if the model were true | Other |"), lines.get(0));
+        assertEquals(
+                "| possible plates hit | – | – | +1.6 ± 0.5 % | 98.5 ± 0.4 % | – | 90.6 ± 1.2 % | 92.3 % |",
+                lines.get(5));
+        List<String> shared = tables.get(3).lines().toList();
+        assertTrue(shared.get(0).startsWith("| what is left of a reading, "), shared.get(0));
+        assertEquals(
+                "| hexane/ethyl acetate, 2 and 5 % | +0.47 ± 0.15 (n = 406) | −0.06 ± 0.10 | – | 0.050 ± 0.008 |",
+                shared.get(3));
+    }
 }
