@@ -37,7 +37,8 @@ final class AdviserContender implements Contender {
     private final PlateQuestions questions;
     private final Adviser adviser;
 
-    private AdviserContender(String name, SolventCatalogue catalogue, Adviser adviser) {
+    /** With curves that are fitted already. */
+    AdviserContender(String name, SolventCatalogue catalogue, Adviser adviser) {
         this.name = name;
         this.questions = new PlateQuestions(catalogue);
         this.adviser = adviser;

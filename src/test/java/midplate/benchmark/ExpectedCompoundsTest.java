@@ -16,7 +16,6 @@ import midplate.catalogue.SolventCatalogue;
 import midplate.inference.OpenMeasurements;
 import midplate.inference.PairName;
 import midplate.inference.Series;
-import midplate.plate.Setting;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -24,13 +23,14 @@ import org.junit.jupiter.api.io.TempDir;
 @DisplayName("Compounds as the model expects them")
 class ExpectedCompoundsTest {
     private static final SolventCatalogue CATALOGUE = SolventCatalogue.builtIn();
-    private static final Adviser ADVISER = Adviser.of(CATALOGUE, MeasuredPairs.builtIn(CATALOGUE));
+    private static final Contender PROGRAM =
+            new AdviserContender("program", CATALOGUE, Adviser.of(CATALOGUE, MeasuredPairs.builtIn(CATALOGUE)));
 
     @TempDir
     Path folder;
 
     private OpenMeasurements drawn(int number) throws IOException {
-        return ExpectedCompounds.of(ADVISER, new PlateQuestions(CATALOGUE), Invented.measurements(folder, 5), number);
+        return PROGRAM.expected(Invented.measurements(folder, 5), number).orElseThrow();
     }
 
     @Test
@@ -49,41 +49,13 @@ class ExpectedCompoundsTest {
                 drawn(2).rows().stream().map(row -> row.rf()).toList());
     }
 
-    // 90 % was said by the model that made them: of about 5 drawings with 40 compounds each, and more where a band
-    // reaches a line;
-    // 200 compounds, so that the standard error over compounds is near 0.01
+    // 90 % was said by the model that made them, and a little more is held where a band reaches a line; five drawings of
+    // 40 compounds, so that the standard error over compounds is near 0.01
     @Test
     void arePredictedAsSurelyAsIsSaid() throws IOException {
-        Contender program = new Contender() {
-            @Override
-            public String name() {
-                return "program";
-            }
-
-            @Override
-            public List<Guess> guesses(PairName pair, List<TrialReading> trials, double[] percents) {
-                List<Double> asked = new ArrayList<>();
-                for (double percent : percents) {
-                    asked.add(percent);
-                }
-                return ADVISER
-                        .predict(
-                                new PlateQuestions(CATALOGUE).of(pair, List.of(trials), List.of(), Setting.AUTOMATED),
-                                asked)
-                        .stream()
-                        .map(forecast -> forecast.spots().get(0))
-                        .map(spot -> new Guess(spot.rf(), spot.low(), spot.high()))
-                        .toList();
-            }
-
-            @Override
-            public Choice choose(List<List<TrialReading>> spots) {
-                throw new UnsupportedOperationException("not asked");
-            }
-        };
         Samples all = new Samples();
         for (int number = 1; number <= 5; number++) {
-            all.addAll(Benchmark.ask(program, RatioTasks.of(drawn(number)), List.of()));
+            all.addAll(Benchmark.ask(PROGRAM, RatioTasks.of(drawn(number)), List.of()));
         }
         Map<String, Sample> samples = all.byName();
         for (String kind : List.of("one-trial-informative", "two-trials", "methanol-one-trial-informative")) {
