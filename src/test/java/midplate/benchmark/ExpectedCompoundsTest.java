@@ -49,8 +49,8 @@ class ExpectedCompoundsTest {
                 drawn(2).rows().stream().map(row -> row.rf()).toList());
     }
 
-    // 90 % was said by the model that made them, and a little more is held where a band reaches a line; of five drawings
-    // with 40 compounds each the standard error is near 0.01
+    // 90 % was said by the model that made them, and a little more is held where a band reaches a line;
+    // with five drawings of 40 compounds the standard error is near 0.01
     @Test
     void arePredictedAsSurelyAsIsSaid() throws IOException {
         Samples all = new Samples();
