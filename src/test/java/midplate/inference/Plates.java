@@ -44,9 +44,9 @@ final class Plates {
         return models.outlook(models.learn(pair, setting, spots, runs), setting, low, high);
     }
 
-    /** Width of the 90 % band of the first spot. */
+    /** From where 5 of 100 readings of the first spot lie below to where 5 lie above. */
     static double width(Outlook outlook, double percent) {
         Outlook.Spot spot = outlook.spot(0, percent);
-        return spot.high() - spot.low();
+        return spot.percentile95() - spot.percentile5();
     }
 }
