@@ -26,13 +26,16 @@ import midplate.words.Refusal;
  * <p>A question is refused when its two solvents are no eluent, stand in the wrong order, or not even theory knows them together.
  */
 public final class Adviser {
-    /** So many questions are remembered with what was answered; a hard one takes about half a megabyte. */
-    private static final int MOST_KEPT = 32;
+    /** So many questions are remembered with what was learned from their plates; a hard one takes about half a megabyte. */
+    private static final int MOST_LEARNED = 32;
+    /** So many with what was answered, about 10 kB each: in a long batch a question comes again long after it was asked. */
+    private static final int MOST_ANSWERED = 4096;
 
     private final SolventCatalogue catalogue;
     private final PairChoice pairs;
     private final PlateModels models;
-    private final KeptLatest<Question, KeptConsultation> latest = new KeptLatest<>(MOST_KEPT);
+    private final KeptLatest<Question, PlateConsultation> learned = new KeptLatest<>(MOST_LEARNED);
+    private final KeptLatest<Question, KeptConsultation> answered = new KeptLatest<>(MOST_ANSWERED);
 
     private Adviser(SolventCatalogue catalogue, MeasuredPairs curves) {
         Optional<TheoryPairs> theory = curves.theory().map(strength -> TheoryPairs.of(catalogue, curves, strength));
@@ -112,10 +115,11 @@ public final class Adviser {
         return consult(question).others(wish);
     }
 
-    /** Learns what the plates of a question say, once for everything that is asked of it, and for the same question asked again. */
+    /** Learns what the plates of a question say, once for everything that is asked of it; the same question asked again is not worked out again. */
     public Consultation consult(Question question) {
-        KeptConsultation kept = latest.get(question, () -> new KeptConsultation(() -> learned(question)));
-        kept.open();
+        KeptConsultation kept = answered.get(
+                question, () -> new KeptConsultation(() -> learned.get(question, () -> learned(question))));
+        kept.check();
         return kept;
     }
 

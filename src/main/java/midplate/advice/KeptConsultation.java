@@ -9,32 +9,37 @@ import midplate.inference.SpotGuess;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A consultation that is kept for the same question asked again: what was answered once is not worked out twice. Safe to share
+ * What was answered to a question, kept for the same question asked again: what was answered once is not worked out twice. The answers
+ * are small; what was learned to give them is large, and whoever supplies it decides how long that is kept. Safe to share
  * between threads; one that asks while another works waits for it.
  */
 final class KeptConsultation implements Consultation {
     /** So many lists of shares are remembered with what plates would show there. */
     private static final int MOST_FORECASTS = 8;
 
-    private final Supplier<Consultation> opening;
-    private @Nullable Consultation opened;
+    private final Supplier<? extends Consultation> opening;
+    private boolean taken;
     private @Nullable Advice advice;
+    private @Nullable List<SpotGuess> guesses;
     private final Map<Integer, ScoutingPlan> plans = new HashMap<>();
     private final Map<List<Double>, List<Forecast>> forecasts = new HashMap<>();
 
-    /** One that is learned from its plates when first asked. */
-    KeptConsultation(Supplier<Consultation> opening) {
+    /** One that is learned from its plates when asked what was not answered yet. */
+    KeptConsultation(Supplier<? extends Consultation> opening) {
         this.opening = opening;
     }
 
-    /** Learns from the plates if that was not done; refuses what cannot be asked. */
-    synchronized Consultation open() {
-        Consultation known = opened;
-        if (known == null) {
-            known = opening.get();
-            opened = known;
+    /** Refuses what cannot be asked. */
+    synchronized void check() {
+        if (!taken) {
+            open();
         }
-        return known;
+    }
+
+    private Consultation open() {
+        Consultation open = opening.get();
+        taken = true;
+        return open;
     }
 
     @Override
@@ -86,6 +91,11 @@ final class KeptConsultation implements Consultation {
 
     @Override
     public synchronized List<SpotGuess> whichIsWhich() {
-        return open().whichIsWhich();
+        List<SpotGuess> known = guesses;
+        if (known == null) {
+            known = open().whichIsWhich();
+            guesses = known;
+        }
+        return known;
     }
 }

@@ -29,20 +29,24 @@ import org.apache.commons.math3.stat.StatUtils;
  */
 final class SharedScatter {
     private static final String DEVIATION = "deviation.";
+    /** Ids at most so far apart were measured together; own choice. */
     private static final int NEAR = 5;
+    /** Those farther apart were not; own choice. */
     private static final int FAR = 40;
+
     /** From this similarity on two structures count as alike [1]; common practice, no source. */
     private static final double ALIKE = 0.4;
 
+    /** So many other readings tell where the curve of a compound runs; own choice. */
     private static final int FEWEST_OTHERS = 3;
-    /** Only where both lie inside, what is left can be told in ln units. */
+    /** Only where both lie inside, what is left can be told in ln units; own choice. */
     private static final double LOW = 0.05;
 
     private static final double HIGH = 0.95;
-    /** A reading farther off than so many standard deviations counts as one that far. */
+    /** A reading farther off than so many standard deviations counts as one that far; own choice. */
     private static final double MOST = 3;
 
-    /** Where the strong solvent covers the surface only in part [% v/v]. */
+    /** Where the strong solvent covers the surface only in part [% v/v]; own choice. */
     private static final double SMALL_SHARES = 10;
 
     private static final int BLOCKS = 10;

@@ -12,6 +12,7 @@ import java.util.Optional;
  * @param means of each trait, in its unit
  * @param covariance of the traits, lower triangle row by row
  * @param reaches between which c of one pair compounds were measured in another one
+ * @param width how far compounds measured in two pairs lie around what one says of the other
  * @param differences what groups do in one pair beyond what they do in another, for the pairs for which that was fitted
  */
 public record JointTraits(
@@ -19,6 +20,7 @@ public record JointTraits(
         List<Double> means,
         List<Double> covariance,
         List<Reach> reaches,
+        Width width,
         List<GroupDifference> differences) {
     /** Keeps its own copies. */
     public JointTraits {
@@ -27,6 +29,11 @@ public record JointTraits(
         covariance = List.copyOf(covariance);
         reaches = List.copyOf(reaches);
         differences = List.copyOf(differences);
+    }
+
+    /** A curve alone, around which compounds lie as it says. */
+    public JointTraits(List<Axis> axes, List<Double> means, List<Double> covariance) {
+        this(axes, means, covariance, List.of(), Width.OF_THE_CURVE, List.of());
     }
 
     /** Which trait of a compound. */
@@ -63,6 +70,19 @@ public record JointTraits(
         }
     }
 
+    /**
+     * How far compounds lie around what their traits in one pair say of c in another: the variance there is that of the normal curve
+     * times {@code factor·exp(slope·(c − mean))}, with c as foretold [ln units] and the mean of all compounds there. What is held
+     * strongly has more groups, or stronger ones, that solvents tell apart.
+     *
+     * @param factor at the mean [1], above 0
+     * @param slope [1/ln unit]
+     */
+    public record Width(double factor, double slope) {
+        /** As the normal curve says. */
+        public static final Width OF_THE_CURVE = new Width(1, 0);
+    }
+
     /** The same of all pairs but one. */
     public JointTraits without(String pair) {
         List<Axis> axesLeft = new ArrayList<>();
@@ -87,6 +107,7 @@ public record JointTraits(
                 reaches.stream()
                         .filter(each -> !each.from().equals(pair) && !each.to().equals(pair))
                         .toList(),
+                width,
                 differences.stream()
                         .filter(each -> !each.from().equals(pair) && !each.to().equals(pair))
                         .toList());

@@ -12,6 +12,8 @@ import org.apache.commons.math3.linear.EigenDecomposition;
 final class JointTraitsReader {
     private static final double FAR = 50;
     private static final double LEAST_VARIANCE = 1e-9;
+    /** Beyond it the width would change tenfold within one unit of c [1/ln unit]. */
+    private static final double STEEPEST = 2.5;
 
     private JointTraitsReader() {}
 
@@ -45,7 +47,15 @@ final class JointTraitsReader {
         }
         List<GroupDifference> differences =
                 index.has("differences") ? differences(folder, prefix, index, pairs) : List.of();
-        return Optional.of(new JointTraits(axes, means, covariance, reaches, differences));
+        CurveJson width = joint.object("width");
+        return Optional.of(new JointTraits(
+                axes,
+                means,
+                covariance,
+                reaches,
+                new JointTraits.Width(
+                        width.number("factor", LEAST_VARIANCE, FAR), width.number("slope", -STEEPEST, STEEPEST)),
+                differences));
     }
 
     private static List<GroupDifference> differences(

@@ -43,18 +43,28 @@ final class AcrossCalibration {
         JointTraits plain = JointFit.fit(spreads, sites);
         JointNormal normal = JointNormal.of(plain);
         List<JointTraits.Reach> reaches = new ArrayList<>();
+        WidthFit width = new WidthFit();
         List<GroupDifference> differences = new ArrayList<>();
         for (String from : pairs.keySet()) {
             for (String to : pairs.keySet()) {
                 List<Series> common = from.equals(to) ? List.of() : common(from, to);
                 if (common.size() >= FEWEST_COMMON) {
                     reaches.add(reach(from, to, common));
-                    groups.flatMap(fit -> difference(fit, from, to, common, normal.link(from, to)))
+                    LinkedPair link = normal.link(from, to);
+                    for (Series series : common) {
+                        width.add(
+                                link,
+                                normal.of(to),
+                                compared(from).of(series),
+                                compared(to).of(series));
+                    }
+                    groups.flatMap(fit -> difference(fit, from, to, common, link))
                             .ifPresent(differences::add);
                 }
             }
         }
-        return new JointTraits(plain.axes(), plain.means(), plain.covariance(), reaches, differences);
+        return new JointTraits(
+                plain.axes(), plain.means(), plain.covariance(), reaches, width.likeliest(), differences);
     }
 
     private List<Series> common(String from, String to) {

@@ -149,10 +149,24 @@ final class AcrossPairs {
         LinkedPair link = normal.link(from.id(), to.id());
         GroupShift shift = shifts.get(new Way(from.base(), to.base()));
         if (row == null || shift == null) {
-            return link;
+            return link.with(widths(from, to));
         }
         double theory = variance(from) + variance(to);
         return link.moved(shift.shift(row), shift.variance(row) + theory);
+    }
+
+    /** As fitted between measured pairs; what a theory leaves open was found for it as a whole. */
+    private LinkedPair.Widths widths(Place from, Place to) {
+        if (joint == null
+                || traits == null
+                || from.theory().isPresent()
+                || to.theory().isPresent()) {
+            return LinkedPair.Widths.ALIKE;
+        }
+        double mean = joint.of(to.id()).mean()[0];
+        return traits.reach(to.id(), from.id())
+                .map(reach -> new LinkedPair.Widths(traits.width(), mean, reach.lowest(), reach.highest()))
+                .orElse(LinkedPair.Widths.ALIKE);
     }
 
     private static double variance(Place place) {

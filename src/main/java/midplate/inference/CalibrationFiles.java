@@ -77,6 +77,9 @@ public final class CalibrationFiles {
         }
         numbers(node.putArray("means"), joint.means());
         numbers(node.putArray("covariance"), joint.covariance());
+        node.putObject("width")
+                .put("factor", rounded(joint.width().factor()))
+                .put("slope", rounded(joint.width().slope()));
         ArrayNode reaches = index.putArray("reaches");
         for (JointTraits.Reach reach : joint.reaches()) {
             reaches.addObject()

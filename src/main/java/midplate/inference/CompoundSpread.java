@@ -15,9 +15,10 @@ import org.apache.commons.math3.stat.StatUtils;
  *
  * <p>Each compound becomes a normal curve: mean and covariance of its traits as its readings leave them under the normal
  * spread, widened by λ times {@code n^(−1/(4 + d))} standard deviations of each of the d traits (Scott's and Silverman's rule
- * for the kernel, in c with the smaller of sd and IQR/1.349). λ is the one of seven that makes each compound's readings most
- * likely under the curves of all the others, so nothing is tuned from outside. One part in a hundred is a wide normal curve,
- * since compounds never seen may lie outside.
+ * for the kernel, in c with the smaller of sd and IQR/1.349). So widened, a trait would vary by V + h² over all curves, where the
+ * compounds vary by V: therefore each curve is drawn towards the mean and narrowed by {@code √(V/(V + h²))} in that trait. λ is the
+ * one of seven that makes each compound's readings most likely under the curves of all the others, so nothing is tuned from outside.
+ * One part in a hundred is a wide normal curve, since compounds never seen may lie outside.
  *
  * @see "Silverman1986"
  */
@@ -122,28 +123,43 @@ final class CompoundSpread {
 
     /** A curve for each compound. */
     private List<Bell> bells(double widening) {
+        double[] together = together(widening);
         List<Bell> bells = new ArrayList<>();
         for (int k = 0; k < means.size(); k++) {
             double[] middle = means.get(k);
             double[][] v = covariances.get(k);
             bells.add(new Bell(
                     (1 - UNSEEN) / means.size(),
-                    middle[0],
-                    middle[1],
-                    middle[2],
-                    widened(v, 0, widening),
-                    differs[1] ? v[0][1] : 0,
-                    differs[2] ? v[0][2] : 0,
-                    widened(v, 1, widening),
-                    differs[1] && differs[2] ? v[1][2] : 0,
-                    widened(v, 2, widening)));
+                    drawn(middle, 0, together),
+                    drawn(middle, 1, together),
+                    drawn(middle, 2, together),
+                    widened(v, 0, widening, together),
+                    differs[1] ? v[0][1] * together[0] * together[1] : 0,
+                    differs[2] ? v[0][2] * together[0] * together[2] : 0,
+                    widened(v, 1, widening, together),
+                    differs[1] && differs[2] ? v[1][2] * together[1] * together[2] : 0,
+                    widened(v, 2, widening, together)));
         }
         return bells;
     }
 
-    private double widened(double[][] covariance, int trait, double widening) {
+    /** By how much curves so widened are drawn together in each trait [1]. */
+    private double[] together(double widening) {
+        double[] together = new double[3];
+        for (int i = 0; i < 3; i++) {
+            double kernel = widening * width[i];
+            together[i] = variance[i] > 0 ? StrictMath.sqrt(variance[i] / (variance[i] + kernel * kernel)) : 1;
+        }
+        return together;
+    }
+
+    private double drawn(double[] middle, int trait, double[] together) {
+        return mean[trait] + together[trait] * (middle[trait] - mean[trait]);
+    }
+
+    private double widened(double[][] covariance, int trait, double widening, double[] together) {
         double kernel = widening * width[trait];
-        return least(trait, covariance[trait][trait] + kernel * kernel);
+        return least(trait, (covariance[trait][trait] + kernel * kernel) * together[trait] * together[trait]);
     }
 
     private double least(int trait, double variance) {

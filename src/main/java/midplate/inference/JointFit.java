@@ -102,6 +102,6 @@ final class JointFit {
                 triangle.add(covariance.getEntry(i, j));
             }
         }
-        return new JointTraits(axes, means, triangle, List.of(), List.of());
+        return new JointTraits(axes, means, triangle);
     }
 }

@@ -1,16 +1,18 @@
 package midplate.inference;
 
 import java.util.Arrays;
+import midplate.catalogue.JointTraits.Width;
 
 /**
- * What traits in one pair say of c and s in another: {@code x_to = B·x_from + b}, around it a normal curve of covariance R. From a
- * cloud in the one it makes a prior in the other.
+ * What traits in one pair say of c and s in another: {@code x_to = B·x_from + b}, around it a normal curve of covariance R, in c
+ * wider or narrower by where that lies. From a cloud in the one it makes a prior in the other.
  *
  * @param slopes B, a row for c and, where compounds differ in it, one for s; a column for each trait of the other pair
  * @param intercepts b
  * @param around R, of c [ln units²] and s [1]
+ * @param widths how many times R the variance of c is
  */
-record LinkedPair(double[][] slopes, double[] intercepts, double[][] around) {
+record LinkedPair(double[][] slopes, double[] intercepts, double[][] around, Widths widths) {
     /** So many standard deviations of the curve are taken along. */
     private static final double REACH = 4;
 
@@ -22,9 +24,41 @@ record LinkedPair(double[][] slopes, double[] intercepts, double[][] around) {
 
     private static final double LEAST_S = 0.02 * 0.02;
 
+    /**
+     * How many times R the variance of c is, by where c is foretold.
+     *
+     * @param width the law
+     * @param mean c to which its factor belongs [ln units]
+     * @param lowest c below which it stays what it is there, since none were measured [ln units]
+     * @param highest the same above [ln units]
+     */
+    record Widths(Width width, double mean, double lowest, double highest) {
+        static final Widths ALIKE = new Widths(Width.OF_THE_CURVE, 0, 0, 0);
+
+        double at(double c) {
+            double held = Math.max(lowest, Math.min(highest, c));
+            return width.factor() * Math.exp(width.slope() * (held - mean));
+        }
+    }
+
+    /** The same width everywhere. */
+    LinkedPair(double[][] slopes, double[] intercepts, double[][] around) {
+        this(slopes, intercepts, around, Widths.ALIKE);
+    }
+
+    /** The same link with such widths. */
+    LinkedPair with(Widths other) {
+        return new LinkedPair(slopes, intercepts, around, other);
+    }
+
     /** The variance of c over there of a compound of which this is known here [ln units²]. */
     double varianceC(Moments from) {
-        return Math.max(LEAST_C, around[0][0]) + carriedC(from);
+        return ownC(meanC(from)) + carriedC(from);
+    }
+
+    /** R of c, where c is foretold [ln units²]. */
+    private double ownC(double c) {
+        return Math.max(LEAST_C, around[0][0] * widths.at(c));
     }
 
     /** As much of it as comes from what is not known here [ln units²]. */
@@ -48,7 +82,7 @@ record LinkedPair(double[][] slopes, double[] intercepts, double[][] around) {
     }
 
     /**
-     * The same with c moved by what a structure says of the difference, and known as that says.
+     * The same with c moved by what a structure says of the difference, and known as that says, wherever it lies.
      *
      * @param shift what is added to c [ln units]
      * @param variance of c around it [ln units²]
@@ -79,15 +113,19 @@ record LinkedPair(double[][] slopes, double[] intercepts, double[][] around) {
         double[] middles = middles(cloud, grid);
         int width = grid.cCount();
         int height = grid.sCount();
-        double[] kernel = kernel(grid);
+        double[][] kernels = new double[width][];
         int reachS = reachS(grid);
-        int reachC = kernel.length / (2 * reachS + 1) / 2;
         double least = NEGLIGIBLE * Arrays.stream(middles).max().orElse(0);
         double[] columns = new double[middles.length];
         for (int iS = 0; iS < height; iS++) {
             for (int iC = 0; iC < width; iC++) {
                 double weight = middles[iS * width + iC];
                 if (weight > least) {
+                    if (kernels[iC] == null) {
+                        kernels[iC] = kernel(grid, ownC(grid.cAt(iC)));
+                    }
+                    double[] kernel = kernels[iC];
+                    int reachC = kernel.length / (2 * reachS + 1) / 2;
                     int firstC = Math.max(0, iC - reachC);
                     int lastC = Math.min(width - 1, iC + reachC);
                     for (int toS = Math.max(0, iS - reachS); toS <= Math.min(height - 1, iS + reachS); toS++) {
@@ -150,21 +188,30 @@ record LinkedPair(double[][] slopes, double[] intercepts, double[][] around) {
         return grid.sCount() == 1 ? 0 : (int) Math.ceil(REACH * Math.sqrt(varianceS()) / grid.sStep());
     }
 
-    /** The normal curve of R at the steps of the grid, row by row of s; places four standard deviations away and more are left out. */
-    private double[] kernel(TraitGrid grid) {
-        double varianceC = Math.max(LEAST_C, around[0][0]);
+    /**
+     * The normal curve of R at the steps of the grid, row by row of s; places four standard deviations away and more are left out.
+     * Along a row each step multiplies by a ratio, and the ratio by a constant: {@code e^(−(x + d)²/2) = e^(−x²/2)·e^(−xd − d²/2)}.
+     */
+    private double[] kernel(TraitGrid grid, double varianceC) {
         double varianceS = varianceS();
-        double correlation = around.length > 1 ? around[0][1] / Math.sqrt(varianceC * varianceS) : 0;
+        double correlation =
+                around.length > 1 ? around[0][1] / Math.sqrt(Math.max(LEAST_C, around[0][0]) * varianceS) : 0;
         double open = 1 - correlation * correlation;
         int reachC = (int) Math.ceil(REACH * Math.sqrt(varianceC) / grid.cStep());
         int reachS = reachS(grid);
+        double step = grid.cStep() / Math.sqrt(varianceC);
+        double first = -reachC * step;
+        double bend = Math.exp(-step * step / open);
         double[] kernel = new double[(2 * reachC + 1) * (2 * reachS + 1)];
         int at = 0;
         for (int stepS = -reachS; stepS <= reachS; stepS++) {
             double s = stepS * grid.sStep() / Math.sqrt(varianceS);
+            double height = Math.exp(-0.5 * (first * first - 2 * correlation * first * s + s * s) / open);
+            double ratio = Math.exp((-step * first - 0.5 * step * step + correlation * step * s) / open);
             for (int stepC = -reachC; stepC <= reachC; stepC++, at++) {
-                double c = stepC * grid.cStep() / Math.sqrt(varianceC);
-                kernel[at] = Math.exp(-0.5 * (c * c - 2 * correlation * c * s + s * s) / open);
+                kernel[at] = height;
+                height *= ratio;
+                ratio *= bend;
             }
         }
         return kernel;

@@ -20,10 +20,13 @@ public final class PlateModels {
     /** Points of a spot's cloud in a pair whose theory may be off for all spots together. */
     private static final int POINTS = 400;
 
+    /** What structures foretell is kept for so many. */
+    private static final int MOST_FORETOLD = 1024;
+
     private final PairBook book;
     private final AcrossPairs across;
     private final SpotPriors priors;
-    private final KeptLatest<Foretold, StructureForecast> foretold = new KeptLatest<>(SpotPriors.MOST_CLOUDS);
+    private final KeptLatest<Foretold, StructureForecast> foretold = new KeptLatest<>(MOST_FORETOLD);
     private final KeptWindows windows = new KeptWindows();
 
     private record Foretold(String pair, GroupCounts counts) {}

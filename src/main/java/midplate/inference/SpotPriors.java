@@ -11,16 +11,16 @@ import org.jspecify.annotations.Nullable;
 
 /** What is thought of a spot before it was read in a pair: from its structure, from plates in other pairs, or from what compounds are like. */
 final class SpotPriors {
-    /** What is known of a spot is kept for so many readings; about 50 kB each. */
-    static final int MOST_CLOUDS = 256;
-    /** The same of what they say about another pair; about 200 kB each. */
-    private static final int MOST_PRIORS = 64;
+    /** So many readings are kept with what is known of their spot, and so many with what they say about another pair; one of both up to 400 kB. */
+    private static final int MOST_KEPT = 2048;
+    /** One is kept for so much memory that the program may take, which is a sixth of it at most for all together [bytes]. */
+    private static final long BYTES_EACH = 3L << 20;
 
     private final PairBook book;
     private final AcrossPairs across;
-    private final KeptLatest<Known, TraitPrior> known = new KeptLatest<>(MOST_CLOUDS);
-    private final KeptLatest<Spot, TraitCloud> clouds = new KeptLatest<>(MOST_CLOUDS);
-    private final KeptLatest<ReadElsewhere, Elsewhere> priors = new KeptLatest<>(MOST_PRIORS);
+    private final KeptLatest<Known, TraitPrior> known = new KeptLatest<>(fitting());
+    private final KeptLatest<Spot, TraitCloud> clouds = new KeptLatest<>(fitting());
+    private final KeptLatest<ReadElsewhere, Elsewhere> priors = new KeptLatest<>(fitting());
 
     /** All that decides what is known of a spot where plates have no error of their own. */
     private record Spot(String pair, PlateScatter scatter, List<Trial> trials, TraitPrior prior) {}
@@ -44,6 +44,11 @@ final class SpotPriors {
     SpotPriors(PairBook book, AcrossPairs across) {
         this.book = book;
         this.across = across;
+    }
+
+    /** How many are kept: in a long batch the same readings come again late. */
+    private static int fitting() {
+        return (int) Math.min(MOST_KEPT, Runtime.getRuntime().maxMemory() / BYTES_EACH);
     }
 
     /** What is known of one spot where plates have no error of their own; the same readings come again. */

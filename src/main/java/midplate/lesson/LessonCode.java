@@ -18,7 +18,7 @@ import midplate.words.Refusal;
  */
 public record LessonCode(Kind kind, int choices, int seed) {
     /** The edition of what codes make, 0 to 7. */
-    public static final int EDITION = 1;
+    public static final int EDITION = 2;
 
     /** The greatest number of choices. */
     public static final int MOST_CHOICES = (1 << 10) - 1;
@@ -55,7 +55,7 @@ public record LessonCode(Kind kind, int choices, int seed) {
         }
     }
 
-    /** As it is shown: {@code 4G7K-20QX}. */
+    /** As it is shown: {@code 8G7K-20Q2}. */
     public String text() {
         long bits = (((((long) EDITION << 2) | kind.ordinal()) << 10 | choices) << 20) | seed;
         StringBuilder signs = new StringBuilder();

@@ -175,7 +175,7 @@ class ClassIT extends OnLesson {
     @Test
     void whatWasHiddenIsSaidInWords() {
         Page page = openClass();
-        page.fill("#class-code", "60MH-QAE4");
+        page.fill("#class-code", "A0MH-QAE8");
         page.click("#class-example");
         page.click("#class-hidden-summary");
         String hidden = page.innerText("#class-hidden-text");

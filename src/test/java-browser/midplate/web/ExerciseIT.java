@@ -148,11 +148,11 @@ class ExerciseIT extends OnLesson {
     @ParameterizedTest
     @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
             not json | not JSON
-            {"format": "other", "version": 1, "code": "4000-001B"} | its format is not
-            {"format": "midplate-exercise", "version": 2, "code": "4000-001B"} | newer program
+            {"format": "other", "version": 1, "code": "8000-001F"} | its format is not
+            {"format": "midplate-exercise", "version": 2, "code": "8000-001F"} | newer program
             {"format": "midplate-exercise", "version": 1, "code": 7} | missing, too long or no text
             {"format": "midplate-exercise", "version": 1, "title": "x"} | missing, too long or no text
-            {"format": "midplate-exercise", "version": 1, "code": "4000-0018"} | mistyped
+            {"format": "midplate-exercise", "version": 1, "code": "8000-001C"} | mistyped
             null | its format is not
             """)
     void anyOtherFileIsRefusedWithTheReasonAndNothingIsLost(String content, String reason) {

@@ -44,6 +44,7 @@ final class InventedPairs {
                         List.of(
                                 new JointTraits.Reach(one.id(), other.id(), 100, -10, 10),
                                 new JointTraits.Reach(other.id(), one.id(), 100, -10, 10)),
+                        JointTraits.Width.OF_THE_CURVE,
                         List.of())),
                 List.of());
     }

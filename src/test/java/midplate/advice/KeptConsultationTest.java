@@ -60,6 +60,23 @@ class KeptConsultationTest {
     }
 
     @Test
+    void whatWasAnsweredIsNotLearnedAgain() {
+        AtomicInteger opened = new AtomicInteger();
+        KeptConsultation kept = new KeptConsultation(() -> {
+            opened.incrementAndGet();
+            return counting;
+        });
+        kept.check();
+        kept.at(List.of(10.0));
+        kept.whichIsWhich();
+        assertEquals(3, opened.get());
+        kept.check();
+        kept.at(List.of(10.0));
+        kept.whichIsWhich();
+        assertEquals(3, opened.get());
+    }
+
+    @Test
     void aRefusalIsNotTakenForAnAnswer() {
         AtomicInteger tried = new AtomicInteger();
         KeptConsultation kept = new KeptConsultation(() -> {
@@ -73,7 +90,8 @@ class KeptConsultationTest {
             }
             return counting;
         });
-        assertThrows(Refusal.class, kept::open);
-        assertSame(counting, kept.open());
+        assertThrows(Refusal.class, kept::check);
+        kept.check();
+        assertEquals(10.0, kept.at(List.of(10.0)).get(0).percentStrong());
     }
 }

@@ -154,6 +154,8 @@ class MeasuredPairsTest extends CopiedCurves {
                 "\"from\" : \"silica-hexane-ethyl-acetate\" | reaches[0].from | water | one of [silica-hexane-ethyl-acetate",
                 "\"to\" : \"silica-hexane-diethyl-ether\" | reaches[0].to | water | one of [silica-hexane-ethyl-acetate",
                 "\"lowest\" : [^,]* | reaches[0].lowest | 51 | a number in [-50.0, 50.0]",
+                "\"factor\" : [0-9.]* | joint.width.factor | 0 | a number in [1.0E-9, 50.0]",
+                "\"slope\" : [-0-9.]* | joint.width.slope | 3 | a number in [-2.5, 2.5]",
                 "\"compounds\" : [0-9]* | reaches[0].compounds | -3 | a whole number of 1 or more",
                 "\"differences\" : \"differences.json\" | differences | water | differences.json",
             })

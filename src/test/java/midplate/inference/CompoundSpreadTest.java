@@ -136,6 +136,34 @@ class CompoundSpreadTest {
         assertTrue(narrow < 0.6 * wide, narrow + " against " + wide);
     }
 
+    // Own algebra: a mixture varies by its middles and by its curves; the compounds by what is read of each and by what
+    // is not known.
+    @ParameterizedTest
+    @ValueSource(longs = {4, 5})
+    void theCurvesTogetherVaryAsTheCompoundsDo(long seed) {
+        Random random = new Random(seed);
+        List<Compound> few = new ArrayList<>(around(4, -1, 0.9, -1, 0.3, random));
+        few.addAll(around(3, 1, 1.2, 1, 0.3, random));
+        double[][] rf = TRUTH.table(few, random);
+        PlainSpread plain = new PlainSpread(TRUTH, GRID, normal(few), rf);
+        List<Bell> bells = freed(few, rf).bells().stream()
+                .filter(bell -> bell.weight() > 0.01)
+                .toList();
+        assertEquals(few.size(), bells.size());
+        assertEquals(plain.variance(0), variance(bells, Bell::c, Bell::varianceC), 1e-3 * plain.variance(0));
+        assertEquals(plain.variance(1), variance(bells, Bell::s, Bell::varianceS), 1e-3 * plain.variance(1));
+        assertEquals(plain.variance(2), variance(bells, Bell::t, Bell::varianceT), 1e-3 * plain.variance(2));
+    }
+
+    private static double variance(List<Bell> bells, ToDoubleFunction<Bell> middle, ToDoubleFunction<Bell> own) {
+        double mean = bells.stream().mapToDouble(middle).average().orElseThrow();
+        return bells.stream()
+                .mapToDouble(bell -> own.applyAsDouble(bell)
+                        + (middle.applyAsDouble(bell) - mean) * (middle.applyAsDouble(bell) - mean))
+                .average()
+                .orElseThrow();
+    }
+
     // Reference: the sums worked out plainly, with Student's t of Apache Commons Math.
     @ParameterizedTest
     @ValueSource(longs = {11, 12, 13})

@@ -62,8 +62,7 @@ class JointNormalTest {
                 triangle.add(COVARIANCE[i][j]);
             }
         }
-        return JointNormal.of(
-                new JointTraits(AXES, Arrays.stream(MEAN).boxed().toList(), triangle, List.of(), List.of()));
+        return JointNormal.of(new JointTraits(AXES, Arrays.stream(MEAN).boxed().toList(), triangle));
     }
 
     private static double[] column(int axis) {

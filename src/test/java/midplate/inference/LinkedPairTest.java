@@ -4,8 +4,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import midplate.catalogue.JointTraits;
 import midplate.plate.Setting;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
@@ -53,14 +55,34 @@ class LinkedPairTest {
     @ParameterizedTest
     @CsvSource({"silica-hexane-diethyl-ether, 0.5", "silica-dichloromethane-methanol, 0.12"})
     void leadsToANormalCurveAroundTheOneOfTheJointTraits(String pair, double read) {
-        LinkedPair link = JointNormal.of(Plates.CURVES.joint().orElseThrow()).link(Plates.ACETATE, pair);
+        JointTraits joint = Plates.CURVES.joint().orElseThrow();
+        LinkedPair link = JointNormal.of(joint).link(Plates.ACETATE, pair);
         PlateRun run = Plates.run(Plates.ACETATE, 25, Map.of("A", read));
         Knowledge here = Plates.BUILT_IN.learn(Plates.ACETATE, Setting.AUTOMATED, A, List.of(run));
         Knowledge there = Plates.BUILT_IN.learn(pair, Setting.AUTOMATED, A, List.of(run));
         Moments from = Moments.of(here.scenarios().get(0).spots().get(0), 3);
         TraitCloud cloud = there.scenarios().get(0).spots().get(0);
         assertEquals(link.meanC(from), cloud.meanC(), 0.01);
-        assertEquals(Math.sqrt(link.varianceC(from)), deviation(cloud), 0.01);
+        double above = link.meanC(from) - JointNormal.of(joint).of(pair).mean()[0];
+        double times = joint.width().factor() * Math.exp(joint.width().slope() * above);
+        double variance = times * link.around()[0][0] + link.carriedC(from);
+        assertEquals(Math.sqrt(variance), deviation(cloud), 0.01);
+    }
+
+    // Own algebra: the width of the law, held beyond the compounds that were measured.
+    @ParameterizedTest
+    @CsvSource({"-1, 0.119346", "0, 0.08", "1, 0.0536256", "-5, 0.178043", "5, 0.0359463"})
+    void theScatterAroundItFollowsTheLawBetweenItsLimits(double c, double variance) {
+        LinkedPair plain = new LinkedPair(new double[][] {{1}}, new double[] {0}, new double[][] {{0.1}});
+        LinkedPair link = plain.with(new LinkedPair.Widths(new JointTraits.Width(0.8, -0.4), 0, -2, 2));
+        TraitGrid grid = TraitGrid.spots(TraitGrid.Trait.ALIKE, TraitGrid.Trait.ALIKE);
+        double[] even = new double[grid.size()];
+        Arrays.fill(even, 1);
+        TraitPrior there = TraitPrior.of(grid, even);
+        TraitCloud one = TraitCloud.of(
+                new TraitCloud.Points(new double[] {c}, new double[] {1}, new double[] {0}, new double[] {1}));
+        assertEquals(variance, link.varianceC(new Moments(new double[] {c}, new double[1][1])), 1e-4 * variance);
+        assertEquals(variance, link.prior(one, there).varianceC(), 0.02 * variance);
     }
 
     // Two other pairs: their readings agree, or one says nothing; the narrowest is not widened, and both together tell

@@ -8,7 +8,8 @@ import org.apache.commons.math3.stat.StatUtils;
 
 /**
  * The spread of a few compounds, worked out plainly from its description: Bayes' rule on the nodes of a grid for each, a normal
- * curve for each, widened by the factor under which each compound is likeliest given the others. It shares the places of the nodes
+ * curve for each, widened by the factor under which each compound is likeliest given the others and drawn together so that the
+ * whole varies no more than the compounds. It shares the places of the nodes
  * with the program and no other code.
  */
 final class PlainSpread {
@@ -37,6 +38,14 @@ final class PlainSpread {
                     nodes.stream().mapToDouble(node -> likelihood(row, node)).toArray();
             likelihoods.add(likelihood);
             describe(prior, likelihood);
+        }
+        for (int i = 0; i < 3; i++) {
+            int trait = i;
+            variance[i] = StatUtils.populationVariance(trait(i))
+                    + covariances.stream()
+                                    .mapToDouble(each -> each[trait][trait])
+                                    .sum()
+                            / means.size();
         }
     }
 
@@ -100,12 +109,6 @@ final class PlainSpread {
         int n = means.size();
         double[] widths = new double[3];
         for (int i = 0; i < 3; i++) {
-            int trait = i;
-            variance[i] = StatUtils.populationVariance(trait(i))
-                    + covariances.stream()
-                                    .mapToDouble(each -> each[trait][trait])
-                                    .sum()
-                            / n;
             widths[i] = Math.sqrt(variance[i]);
         }
         double quartiles = StatUtils.percentile(trait(0), 75) - StatUtils.percentile(trait(0), 25);
@@ -136,9 +139,19 @@ final class PlainSpread {
         return best;
     }
 
+    /** The variance of a trait over the compounds, with what is not known of each. */
+    double variance(int trait) {
+        return variance[trait];
+    }
+
     /** The factor that was chosen. */
     double chosen() {
         return chosen;
+    }
+
+    /** Standard deviation of a trait over that of the curves before they are drawn together. */
+    private double together(int trait, double factor, double[] widths) {
+        return Math.sqrt(variance[trait] / (variance[trait] + factor * factor * widths[trait] * widths[trait]));
     }
 
     private double[][] widened(int compound, double factor, double[] widths) {
@@ -147,13 +160,27 @@ final class PlainSpread {
             wide[i] = covariances.get(compound)[i].clone();
             wide[i][i] += factor * factor * widths[i] * widths[i];
         }
+        for (int i = 0; i < 3; i++) {
+            for (int j = 0; j < 3; j++) {
+                wide[i][j] *= together(i, factor, widths) * together(j, factor, widths);
+            }
+        }
         return wide;
+    }
+
+    private double[] drawn(int compound, double factor, double[] widths) {
+        double[] drawn = new double[3];
+        for (int i = 0; i < 3; i++) {
+            double middle = StatUtils.mean(trait(i));
+            drawn[i] = middle + together(i, factor, widths) * (means.get(compound)[i] - middle);
+        }
+        return drawn;
     }
 
     private List<double[]> described(double factor, double[] widths) {
         List<double[]> all = new ArrayList<>();
         for (int k = 0; k < means.size(); k++) {
-            double[] mean = means.get(k);
+            double[] mean = drawn(k, factor, widths);
             double[][] wide = widened(k, factor, widths);
             all.add(new double[] {mean[0], mean[1], mean[2], wide[0][0], wide[1][1], wide[2][2]});
         }
@@ -164,7 +191,7 @@ final class PlainSpread {
         int n = means.size();
         List<double[]> curves = new ArrayList<>();
         for (int k = 0; k < n; k++) {
-            curves.add(curve(means.get(k), widened(k, factor, widths)));
+            curves.add(curve(drawn(k, factor, widths), widened(k, factor, widths)));
         }
         double[] middle = {StatUtils.mean(trait(0)), StatUtils.mean(trait(1)), StatUtils.mean(trait(2))};
         double[] unseen =

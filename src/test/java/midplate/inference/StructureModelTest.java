@@ -56,8 +56,8 @@ class StructureModelTest {
     private static final JointTraits PACKED =
             MeasuredPairs.builtIn(SolventCatalogue.builtIn()).joint().orElseThrow();
     /** As packed, without what other groups than these do. */
-    private static final JointTraits JOINT =
-            new JointTraits(PACKED.axes(), PACKED.means(), PACKED.covariance(), PACKED.reaches(), List.of());
+    private static final JointTraits JOINT = new JointTraits(
+            PACKED.axes(), PACKED.means(), PACKED.covariance(), PACKED.reaches(), PACKED.width(), List.of());
 
     private static final PlateModels MODELS = PlateModels.of(
             new MeasuredPairs(

@@ -81,7 +81,8 @@ class ExercisePlayedTest {
             Exercise exercise = Exercises.of(code);
             ExerciseKey key = new ExerciseKey(Exercises.MODEL, exercise);
             assertTrue(!key.ranges().isEmpty(), code.text());
-            for (double percent = 0; percent <= 100; percent += 0.25) {
+            double highest = exercise.truth().model().highestPercent();
+            for (double percent = 0; percent <= highest; percent += 0.25) {
                 double at = percent;
                 boolean listed = key.ranges().stream().anyMatch(range -> range.from() <= at && at <= range.to());
                 List<Double> rf = exercise.truth().at(percent);

@@ -151,15 +151,15 @@ class ExerciseRequestTest {
     @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
             exercise | {} | code missing-field
             exercise | {'code': '4000'} | code code-form
-            exercise | {'code': '4000-001B', 'seed': 3} | seed exercise-code-and-choice
+            exercise | {'code': '8000-001F', 'seed': 3} | seed exercise-code-and-choice
             exercise | {'level': 'easy', 'weak': 'water', 'seed': 1048576} | level unknown-choice, weak unknown-choice, strong missing-field, seed exercise-whole
             exercise | {'level': 'groups-told', 'weak': 'hexane', 'strong': 'methanol', 'seed': 0.5} | strong unknown-choice, seed exercise-whole
             run | {'percentStrong': 101, 'plate': 31} | code missing-field, percentStrong percent-out-of-range, plate exercise-whole
             run | {'code': 7, 'plate': 'x', 'more': 1} | more unknown-field, code wrong-type, percentStrong missing-field, plate wrong-type
-            hint | {'code': '4000-001B', 'plates': [-1, 'x'], 'count': 5} | plates[0] percent-out-of-range, plates[1] wrong-type, count exercise-whole
-            placed | {'code': '4000-001B', 'placed': [1.2, 'x']} | placed[0] rf-out-of-range, placed[1] wrong-type, placed exercise-placed
-            placed | {'code': '4000-001B'} | placed missing-field
-            key | {'code': '4000-0018'} | code code-mistyped
+            hint | {'code': '8000-001F', 'plates': [-1, 'x'], 'count': 5} | plates[0] percent-out-of-range, plates[1] wrong-type, count exercise-whole
+            placed | {'code': '8000-001F', 'placed': [1.2, 'x']} | placed[0] rf-out-of-range, placed[1] wrong-type, placed exercise-placed
+            placed | {'code': '8000-001F'} | placed missing-field
+            key | {'code': '8000-001C'} | code code-mistyped
             program | {'code': ''} | code text-not-taken
             """)
     void everyFaultIsToldAtOnce(String what, String request, String faults) {

@@ -99,7 +99,7 @@ class WorksheetAnswersTest {
                 "{\"seed\": 1, \"pair\": \"hexane\"}    | pair         | unknown-choice",
                 "{\"code\": \"\"}                       | code         | text-not-taken",
                 "{\"code\": \"5Z40\"}                   | code         | code-form",
-                "{\"code\": \"5Z40-001R\", \"seed\": 1} | seed         | worksheet-code-says",
+                "{\"code\": \"9Z40-001W\", \"seed\": 1} | seed         | worksheet-code-says",
                 "{\"seed\": 1, \"sheet\": 1}            | sheet        | unknown-field",
             })
     void refusesWithTheFieldAndTheReason(String json, String field, String code) {
