@@ -71,11 +71,11 @@ class AnswerIT extends OnPage {
         assertTrue(page.textContent("#in-reach").startsWith(page.textContent("#ratio")), "taken back from there");
     }
 
-    /** Every spot stays at the start at half ethyl acetate. */
+    /** Every spot stays at the start at 60 % ethyl acetate. */
     @Test
     void aLowChanceSaysWhatWouldHelpBesideIt() {
         Page page = openEmpty();
-        page.keyboard().type("50");
+        page.keyboard().type("60");
         page.keyboard().press("Enter");
         page.keyboard().type("0");
         page.keyboard().press("Enter");

@@ -115,7 +115,7 @@ class OriginIT extends OnPage {
         page.click("#ratio .asked");
         page.click("#origin-further");
         assertFalse(isOpen(page));
-        assertTrue(page.getByText("η = a · c + s · G + t · L").isVisible());
+        page.getByText("η = a · c + s · G + t · L").waitFor();
     }
 
     @Test
