@@ -51,10 +51,11 @@ final class AcrossCalibration {
                 if (common.size() >= FEWEST_COMMON) {
                     reaches.add(reach(from, to, common));
                     LinkedPair link = normal.link(from, to);
+                    Moments all = normal.of(to);
                     for (Series series : common) {
                         width.add(
                                 link,
-                                normal.of(to),
+                                all,
                                 compared(from).of(series),
                                 compared(to).of(series));
                     }

@@ -115,7 +115,9 @@ class OriginIT extends OnPage {
         page.click("#ratio .asked");
         page.click("#origin-further");
         assertFalse(isOpen(page));
-        page.getByText("η = a · c + s · G + t · L").waitFor();
+        Locator formula = page.getByText("η = a · c + s · G + t · L");
+        formula.waitFor();
+        assertTrue(formula.isVisible());
     }
 
     @Test

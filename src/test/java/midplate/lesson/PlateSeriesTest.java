@@ -56,8 +56,6 @@ class PlateSeriesTest {
 
     /** A compound held weakly may dip by so much where the first drops take away what the bare layer adds [1]: nobody reads it. */
     private static final double UNSEEN_DIP = 0.005;
-    /** Where such a compound was also far behind on its day, the dip may be seen: so seldom. */
-    private static final double SELDOM = 0.02;
 
     private static PlateSeries series(LessonSample sample, Double... percents) {
         return PlateSeries.of(
@@ -96,21 +94,26 @@ class PlateSeriesTest {
         }
     }
 
+    // None of 256 possible courses dips where the pair was measured. By theory one in fifty may: strengths are
+    // published, but what the first drops do to the bare layer is borrowed; of the 24 drawn for acetone one does.
     @ParameterizedTest
     @CsvSource({
-        "hexane, ethyl acetate",
-        "hexane, diethyl ether",
-        "dichloromethane, methanol",
-        "hexane, acetone",
-        "toluene, ethyl acetate"
+        "hexane, ethyl acetate, 0",
+        "hexane, diethyl ether, 0",
+        "dichloromethane, methanol, 0",
+        "hexane, acetone, 0.02",
+        "toluene, ethyl acetate, 0.02"
     })
-    void everyRfRisesWithTheShare(String weak, String strong) {
+    void everyRfRisesWithTheShare(String weak, String strong, double seldom) {
         LessonSample sample = Samples.of(weak, strong, "A", "O=C(c1ccccc1)c1ccccc1", "B", "OCc1ccccc1");
         PlateSeries series = series(sample);
         for (Curves.SpotCurve curve : series.curves().spots().values()) {
             assertRises(curve.rf(), 0.001);
         }
         PlateClouds clouds = series.clouds();
+        if (!strong.equals("acetone")) {
+            clouds.curves(series.grid()).forEach(samples -> samples.forEach(rf -> assertRises(rf, UNSEEN_DIP)));
+        }
         for (int spot = 0; spot < 2; spot++) {
             int one = spot;
             List<List<Double>> all = IntStream.range(0, clouds.samples())
@@ -120,7 +123,7 @@ class PlateSeriesTest {
                     .toList();
             all.forEach(PlateSeriesTest::assertClimbs);
             long dipping = all.stream().filter(rf -> dip(rf) > UNSEEN_DIP).count();
-            assertTrue(dipping <= SELDOM * clouds.samples(), dipping + " samples of spot " + one);
+            assertTrue(dipping <= seldom * clouds.samples(), dipping + " samples of spot " + one);
         }
         assertTrue(series.plates().size() >= SeriesQuestion.FEWEST
                 && series.plates().size() <= SeriesQuestion.MOST);
